@@ -1,0 +1,47 @@
+/** The wall in its own section: thickness, fibres at a depth, and the inside profile. */
+import { root } from '../geometry/quadrature.js';
+import type { Spec } from '../spec/spec.js';
+import { lean, type Profile } from './profile.js';
+
+/** A depth below the outer face, square to it, that may vary along the stave (mm, by the `z` of the outer face). */
+export type Depth = (z: number) => number;
+
+export interface Wall {
+  /** finished thickness at the section whose outer face is at `z` */
+  readonly thickness: Depth;
+  /** where the fibre at a depth lies in the section at `z`: its radius and its height */
+  fibre(z: number, depth: number): { radius: number; height: number };
+  /** the section (by the `z` of its outer face) in which the fibre at that depth lies at this height */
+  sectionAt(height: number, depth: Depth): number;
+  /** radius of the inside profile at a height: to the middle of a stave's finished inner face */
+  insideRadius(height: number): number;
+}
+
+/** `t(z) = t + (t_e - t)(2z/H)^2`. */
+function thicknessOf(spec: Spec): Depth {
+  const { thickness, endThickness } = spec.staves;
+  if (thickness === endThickness) return () => thickness;
+  const factor = (endThickness - thickness) / (spec.height / 2) ** 2;
+  return (z) => thickness + factor * z * z;
+}
+
+/** The wall of a spec on its outside profile. */
+export function wallOf(spec: Spec, profile: Profile): Wall {
+  const thickness = thicknessOf(spec);
+  const fibre = (z: number, depth: number): { radius: number; height: number } => {
+    const phi = lean(profile, z);
+    return { radius: profile.radius(z) - depth * Math.cos(phi), height: z - depth * Math.sin(phi) };
+  };
+  const sectionAt = (height: number, depth: Depth): number => {
+    const miss = (z: number): number => fibre(z, depth(z)).height - height;
+    const margin = 1.5 * Math.max(depth(height), 1);
+    const low = Math.max(height - margin, -profile.reach);
+    const high = Math.min(height + margin, profile.reach);
+    return root(miss, low, high);
+  };
+  const insideRadius = (height: number): number => {
+    const z = sectionAt(height, thickness);
+    return fibre(z, thickness(z)).radius;
+  };
+  return { thickness, fibre, sectionAt, insideRadius };
+}
