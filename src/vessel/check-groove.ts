@@ -1,7 +1,7 @@
 /** Whether howel, groove and chime can be cut into the stave end as the spec asks. */
 import type { Issue, SpecPath } from '../spec/issue.js';
 import type { Spec } from '../spec/spec.js';
-import type { Inside } from './groove.js';
+import type { Inside } from './inside.js';
 import type { Head } from './head.js';
 import { error, warning } from './issues.js';
 import type { Profile } from './profile.js';

@@ -1,6 +1,7 @@
 /** Whether the head's edge, boards and section can be made and stand in the vessel. */
 import type { Issue, SpecPath } from '../spec/issue.js';
-import { wallRadius, type Inside } from './groove.js';
+import { wallRadius } from './groove.js';
+import type { Inside } from './inside.js';
 import type { Head } from './head.js';
 import { error, warning } from './issues.js';
 

@@ -8,7 +8,8 @@ import { error, warning } from './issues.js';
 import { greatestDiameter, lean, widestHeight, type Profile } from './profile.js';
 import type { Ring } from './ring.js';
 import type { Stave } from './stave.js';
-import { insideAt, type Vessel } from './vessel.js';
+import type { Vessel } from './vessel.js';
+import { insideAt } from './inside.js';
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 

@@ -1,17 +1,7 @@
 /** The inside of a stave end: chime bevel, howel and croze (the groove that holds the head). Lengths in mm. */
 import { root } from '../geometry/quadrature.js';
 import type { ChimeSpec, End, HeadSpec, HowelSpec } from '../spec/spec.js';
-
-/** The inside surface that the groove is cut into, in heights and radii. */
-export interface Inside {
-  /** outside radius at the end plane */
-  readonly endRadius: number;
-  readonly endPlane: number;
-  /** radius of the inside to the middle of a face */
-  readonly radius: (height: number) => number;
-  /** radius to which a round tool must reach at least to touch every face: the corners of a flat inside stand back */
-  readonly roundRadius: (height: number) => number;
-}
+import type { Inside } from './inside.js';
 
 export interface Groove {
   readonly end: End;

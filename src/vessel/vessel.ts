@@ -1,15 +1,13 @@
-/** Spec -> solved Vessel: the one place where the parts of the model meet. */
+/** The solved vessel: every part of the model as data and functions. Types only; `solve.ts` makes it. */
 import type { Issue } from '../spec/issue.js';
-import type { End, HeadSpec, Spec } from '../spec/spec.js';
-import { bendOf, type Bend } from './bend.js';
-import { checkFrame, checkParts, checkRing } from './checks.js';
-import { grooveOf, type Inside } from './groove.js';
-import { headOf, type Head } from './head.js';
-import { hoopsOf, type Hoop } from './hoop.js';
-import { greatestDiameter, profileOf, type Profile } from './profile.js';
-import { ringOf, type Ring } from './ring.js';
-import { staveOf, type Stave } from './stave.js';
-import { wallOf, type Wall } from './wall.js';
+import type { Spec } from '../spec/spec.js';
+import type { Bend } from './bend.js';
+import type { Head } from './head.js';
+import type { Hoop } from './hoop.js';
+import type { Profile } from './profile.js';
+import type { Ring } from './ring.js';
+import type { Stave } from './stave.js';
+import type { Wall } from './wall.js';
 
 export interface Vessel {
   readonly spec: Spec;
@@ -23,70 +21,4 @@ export interface Vessel {
   readonly heads: { readonly top: Head | null; readonly bottom: Head };
   readonly hoops: readonly Hoop[];
   readonly warnings: readonly Issue[];
-}
-
-export type Solved = { readonly vessel: Vessel } | { readonly issues: readonly Issue[] };
-
-/** Solves a spec. What cannot be built comes back as issues with the key that is to blame; nothing throws. */
-export function solveVessel(spec: Spec): Solved {
-  const ring = ringOf(spec);
-  const profile = profileOf(spec, ring.closesAt / greatestDiameter(spec));
-  const early = [...checkRing(spec, ring), ...checkFrame(spec, profile, ring)];
-  if (early.some((issue) => issue.severity === 'error')) return { issues: early };
-  const vessel = assemble(spec, ring, profile);
-  const issues = [...early, ...checkParts(vessel)];
-  if (issues.some((issue) => issue.severity === 'error')) return { issues };
-  return { vessel: { ...vessel, warnings: issues } };
-}
-
-function assemble(spec: Spec, ring: Ring, profile: Profile): Omit<Vessel, 'warnings'> {
-  const wall = wallOf(spec, profile);
-  const bend = bendOf(spec, profile, wall);
-  return {
-    spec,
-    ring,
-    profile,
-    wall,
-    bend,
-    staves: stavesOf(ring, (alpha) => staveOf(spec, profile, wall, bend, alpha)),
-    heads: {
-      top: spec.heads.top && headAt('top', spec.heads.top, spec, ring, profile, wall),
-      bottom: headAt('bottom', spec.heads.bottom, spec, ring, profile, wall),
-    },
-    hoops: hoopsOf(spec, profile, ring),
-  };
-}
-
-/** One object for each width, however many staves have it. */
-function stavesOf(ring: Ring, make: (alpha: number) => Stave): Stave[] {
-  const made = new Map<number, Stave>();
-  return ring.alphas.map((alpha) => {
-    const stave = made.get(alpha) ?? make(alpha);
-    made.set(alpha, stave);
-    return stave;
-  });
-}
-
-function headAt(
-  end: End,
-  head: HeadSpec,
-  spec: Spec,
-  ring: Ring,
-  profile: Profile,
-  wall: Wall,
-): Head {
-  const inside = insideAt(end, spec, ring, profile, wall);
-  return headOf(head, grooveOf(end, inside, spec.howel, head, spec.chime));
-}
-
-/** The plain inside near one end. The corners of a flat inside stand `1 / cos alpha` further out than its middles. */
-export function insideAt(end: End, spec: Spec, ring: Ring, profile: Profile, wall: Wall): Inside {
-  const endPlane = ((end === 'top' ? 1 : -1) * spec.height) / 2;
-  const corner = spec.staves.inside === 'flat' ? 1 / Math.cos(ring.widestAlpha) : 1;
-  return {
-    endPlane,
-    endRadius: profile.radius(endPlane),
-    radius: wall.insideRadius,
-    roundRadius: (height) => wall.insideRadius(height) * corner,
-  };
 }

@@ -1,0 +1,28 @@
+/** What the vessel holds: the inside section integrated along the axis. Volumes in mm3 unless the name says litres. */
+import { integrate } from '../geometry/quadrature.js';
+import type { Vessel } from '../vessel/vessel.js';
+
+export const cubicMillimetresPerLitre = 1e6;
+
+/** Area of the inside section to a radius `r` measured to the middle of a face: a circle, or the polygon of flat insides. */
+export function sectionArea(vessel: Vessel, r: number): number {
+  const flat = vessel.spec.staves.inside === 'flat';
+  return (flat ? vessel.ring.sumOfTangents : Math.PI) * r * r;
+}
+
+/** Heights between which the vessel holds: the heads' inside faces; a tub from its bottom to its rim. */
+export function holdingHeights(vessel: Vessel): { from: number; to: number } {
+  const { top, bottom } = vessel.heads;
+  return { from: bottom.insideFace, to: top ? top.insideFace : vessel.spec.height / 2 };
+}
+
+/** Volume of the plain inside between two heights. */
+export function volumeBetween(vessel: Vessel, from: number, to: number): number {
+  return integrate((height) => sectionArea(vessel, vessel.wall.insideRadius(height)), from, to);
+}
+
+/** What the vessel holds between its heads, groove and howel left out. */
+export function capacityLitres(vessel: Vessel): number {
+  const { from, to } = holdingHeights(vessel);
+  return volumeBetween(vessel, from, to) / cubicMillimetresPerLitre;
+}
