@@ -30,13 +30,16 @@ export function solveVessel(spec: Spec): Solved {
 function assemble(spec: Spec, ring: Ring, profile: Profile): Omit<Vessel, 'warnings'> {
   const wall = wallOf(spec, profile);
   const bend = bendOf(spec, profile, wall);
+  const make = (alpha: number): Stave => staveOf(spec, profile, wall, bend, alpha);
+  const staves = stavesOf(ring, make);
   return {
     spec,
     ring,
     profile,
     wall,
     bend,
-    staves: stavesOf(ring, (alpha) => staveOf(spec, profile, wall, bend, alpha)),
+    staves,
+    meanStave: spec.staves.widths ? make(Math.PI / ring.alphas.length) : staves[0]!,
     heads: {
       top: spec.heads.top && headAt('top', spec.heads.top, spec, ring, profile, wall),
       bottom: headAt('bottom', spec.heads.bottom, spec, ring, profile, wall),

@@ -17,6 +17,8 @@ export interface Vessel {
   readonly bend: Bend;
   /** in ring order; equal staves share one object */
   readonly staves: readonly Stave[];
+  /** the stave of the mean half-angle: each of equal staves, and what a mixed set would be if evened out */
+  readonly meanStave: Stave;
   /** a tub has no top */
   readonly heads: { readonly top: Head | null; readonly bottom: Head };
   readonly hoops: readonly Hoop[];

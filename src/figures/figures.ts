@@ -1,0 +1,186 @@
+/** All numbers of a vessel for programs: lengths in mm, angles in degrees. `schemas/figures.schema.json` describes it. */
+import { recessLitres } from '../capacity/recess.js';
+import { capacityLitres } from '../capacity/volume.js';
+import type { Issue } from '../spec/issue.js';
+import type { End } from '../spec/spec.js';
+import type { Head } from '../vessel/head.js';
+import type { Hoop } from '../vessel/hoop.js';
+import { widestHeight } from '../vessel/profile.js';
+import { fixedBevelGap, type Stave } from '../vessel/stave.js';
+import { stationsOf } from '../vessel/stations.js';
+import type { Vessel } from '../vessel/vessel.js';
+
+export const figuresVersion = 1;
+
+/** kg per mm3 of hoop steel: 7,850 kg/m3 */
+const steelDensity = 7.85e-6;
+
+export interface Figures {
+  readonly version: number;
+  readonly title: string;
+  readonly capacityLitres: number;
+  readonly recessLitres: number;
+  /** all staves laid edge to edge on the bench, measured at the bilge */
+  readonly laidWidth: number;
+  /** a mixed set: the outside diameter at the bilge at which it closes */
+  readonly closesAt?: number;
+  readonly stave: StaveFigures;
+  /** a mixed set: each stave in ring order */
+  readonly staves?: readonly MixedStaveFigures[];
+  readonly heads: { readonly top: HeadFigures | null; readonly bottom: HeadFigures };
+  readonly hoops: readonly HoopFigures[];
+  readonly warnings: readonly Issue[];
+}
+
+type AtEnds = { readonly top: number; readonly bottom: number };
+
+/** One stave; of a mixed set the one of the mean half-angle. */
+export interface StaveFigures {
+  readonly count: number;
+  readonly blankThickness: number;
+  readonly outerLength: number;
+  readonly innerLength: number;
+  readonly bilgeWidth: number;
+  readonly endWidth: AtEnds;
+  readonly endCutDegrees: AtEnds;
+  readonly bevelDegrees: AtEnds & { readonly bilge: number };
+  /** tubs: tilt of a saw blade that is set square to the stave's edge */
+  readonly bladeTiltDegrees?: number;
+  readonly fixedBevelGap: number;
+  readonly outerStretchPercent: number;
+  readonly stations: readonly {
+    readonly s: number;
+    readonly z: number;
+    readonly width: number;
+    readonly bevelDegrees: number;
+    readonly thickness: number;
+  }[];
+}
+
+export interface MixedStaveFigures {
+  readonly width: number;
+  readonly alphaDegrees: number;
+  readonly blankThickness: number;
+  readonly endWidth: AtEnds;
+  readonly bevelDegrees: AtEnds & { readonly bilge: number };
+}
+
+export interface HeadFigures {
+  readonly diameter: number;
+  readonly crozeRadius: number;
+  readonly chimeOpening: number;
+  readonly boards: readonly { readonly width: number; readonly length: number }[];
+  readonly dowels: readonly { readonly joint: number; readonly x: number }[];
+}
+
+export interface HoopFigures {
+  readonly name: string;
+  readonly end: End;
+  readonly offset: number;
+  readonly width: number;
+  readonly nearGirth: number;
+  readonly farGirth: number;
+  readonly slopeDegrees: number;
+  readonly cutLength: number;
+  readonly splay: number;
+  readonly driving: number;
+  /** kg */
+  readonly mass: number;
+}
+
+const degrees = (radians: number): number => (radians * 180) / Math.PI;
+
+export function figuresOf(vessel: Vessel): Figures {
+  const mixed = vessel.spec.staves.widths !== null;
+  return {
+    version: figuresVersion,
+    title: vessel.spec.title,
+    capacityLitres: capacityLitres(vessel),
+    recessLitres: recessLitres(vessel),
+    laidWidth: vessel.staves.reduce((sum, stave) => sum + stave.width, 0),
+    ...(mixed && { closesAt: vessel.ring.closesAt }),
+    stave: staveFigures(vessel, vessel.meanStave),
+    ...(mixed && { staves: vessel.staves.map((stave) => mixedFigures(vessel, stave)) }),
+    heads: {
+      top: vessel.heads.top && headFigures(vessel.heads.top),
+      bottom: headFigures(vessel.heads.bottom),
+    },
+    hoops: vessel.hoops.map(hoopFigures),
+    warnings: vessel.warnings,
+  };
+}
+
+function staveFigures(vessel: Vessel, stave: Stave): StaveFigures {
+  const { spec, bend } = vessel;
+  const { top, bottom } = stave.ends;
+  const widest = widestHeight(spec);
+  const gapAt = (z: number): number => fixedBevelGap(stave, widest, z);
+  return {
+    count: vessel.staves.length,
+    blankThickness: stave.blankThickness,
+    outerLength: top.outerStation - bottom.outerStation,
+    innerLength: top.innerStation - bottom.innerStation,
+    bilgeWidth: stave.width,
+    endWidth: endWidths(vessel, stave),
+    endCutDegrees: { top: degrees(top.angle), bottom: degrees(bottom.angle) },
+    bevelDegrees: bevels(vessel, stave),
+    ...(spec.vessel === 'tub' && { bladeTiltDegrees: degrees(stave.sawTilt(0)) }),
+    fixedBevelGap: Math.max(gapAt(spec.height / 2), gapAt(-spec.height / 2)),
+    outerStretchPercent: bend.outerStretch * 100,
+    stations: stationsOf(vessel, stave).map(({ bevel, ...station }) => ({
+      ...station,
+      bevelDegrees: degrees(bevel),
+    })),
+  };
+}
+
+function mixedFigures(vessel: Vessel, stave: Stave): MixedStaveFigures {
+  return {
+    width: stave.width,
+    alphaDegrees: degrees(stave.alpha),
+    blankThickness: stave.blankThickness,
+    endWidth: endWidths(vessel, stave),
+    bevelDegrees: bevels(vessel, stave),
+  };
+}
+
+function endWidths({ spec }: Vessel, stave: Stave): AtEnds {
+  const at = (z: number): number => 2 * stave.halfWidth(z, 0);
+  return { top: at(spec.height / 2), bottom: at(-spec.height / 2) };
+}
+
+function bevels({ spec }: Vessel, stave: Stave): StaveFigures['bevelDegrees'] {
+  const at = (z: number): number => degrees(stave.bevel(z));
+  return {
+    bilge: at(widestHeight(spec)),
+    top: at(spec.height / 2),
+    bottom: at(-spec.height / 2),
+  };
+}
+
+function headFigures(head: Head): HeadFigures {
+  return {
+    diameter: head.diameter,
+    crozeRadius: head.groove.radius,
+    chimeOpening: head.groove.opening,
+    boards: head.boards.map(({ width, length }) => ({ width, length })),
+    dowels: head.dowels.map(({ joint, x }) => ({ joint, x })),
+  };
+}
+
+function hoopFigures(hoop: Hoop): HoopFigures {
+  const { name, offset, width, thickness } = hoop.spec;
+  return {
+    name,
+    end: hoop.end,
+    offset,
+    width,
+    nearGirth: hoop.nearGirth,
+    farGirth: hoop.farGirth,
+    slopeDegrees: degrees(hoop.slope),
+    cutLength: hoop.cutLength,
+    splay: hoop.splay,
+    driving: hoop.driving,
+    mass: hoop.cutLength * width * thickness * steelDensity,
+  };
+}
