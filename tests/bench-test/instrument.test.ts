@@ -31,9 +31,11 @@ describe('the bench reproduces what it should already know', () => {
 
   test('blank thickness by bisection is the closed form, on casks and on leaning tubs', () => {
     for (const spec of namedSpecs.filter((s) => s.staves.inside === 'hollowed')) {
-      const a = ringOf(spec).alphas[0] ?? 0;
+      const { alphas, scale } = ringOf(spec);
+      const a = alphas[0] ?? 0;
       const exact = exactStave(spec, a);
-      const wide = spec.vessel === 'cask' ? spec.bilge / 2 : Math.max(spec.top, spec.bottom) / 2;
+      const widest = spec.vessel === 'cask' ? spec.bilge : Math.max(spec.top, spec.bottom);
+      const wide = (scale * widest) / 2;
       const phi =
         spec.vessel === 'cask' ? 0 : Math.atan((spec.bottom - spec.top) / 2 / spec.height);
       const above = wide * (1 - Math.cos(a)) * Math.cos(phi) + spec.staves.thickness * Math.cos(a);

@@ -72,6 +72,7 @@ function measureStaveFigures(
       const cut = degrees(Math.atan(longer[end] / blankThickness));
       angle('end cut', stave.endCutDegrees[end], cut);
     }
+    length('gap left by one gauge', stave.fixedBevelGap, gaugeGap(spec, exact));
   }
   measureBilge(stave, spec, exact, notebook);
   for (const { s, z, width, bevelDegrees, thickness } of stave.stations) {
@@ -81,6 +82,16 @@ function measureStaveFigures(
     angle('bevel at a station', bevelDegrees, bevelAt(z));
     length('thickness at a station', thickness, exact.depthAt(section));
   }
+}
+
+/**
+ * A gauge set to the bilge bevel takes `T tan(alpha)` off each edge by depth T where `T cos(phi) tan(alpha)` was
+ * due; square to the joint that leaves `T sin(alpha) (1 - cos(phi))` a stave. A tub's bevel is the same all along.
+ */
+function gaugeGap(spec: BenchSpec, { alpha, bend, blankThickness }: ExactStave): number {
+  if (spec.vessel === 'tub') return 0;
+  const { cos } = bend.sectionAt(spec.height / 2);
+  return 2 * blankThickness * Math.sin(alpha) * (1 - cos);
 }
 
 /** "At the bilge" is at the wider end of a tub. */
