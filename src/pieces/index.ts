@@ -1,0 +1,83 @@
+/** The list of pieces: what can be drawn of a vessel, in the order in which it is shown. To add one, add a line. */
+import type { Drawing } from '../drawing/drawing.js';
+import type { Vessel } from '../vessel/vessel.js';
+import { endGauge } from './end-gauge.js';
+import { headEdges } from './head-edge.js';
+import { headBoards } from './head-boards.js';
+import { heads } from './head.js';
+import { mixedStaves, stave } from './stave.js';
+import { backedStave } from './stave-backed.js';
+import { staveFan } from './stave-fan.js';
+import type { Words } from './words/index.js';
+
+export interface PieceOptions {
+  readonly words: Words;
+  /** widths of the stave fan, mm; 60 to 110 unless given */
+  readonly fan?: { readonly from: number; readonly to: number };
+}
+
+export interface Piece {
+  readonly name: string;
+  /** one line for the list of pieces */
+  readonly about: string;
+  /** drawn only when it is asked for by name */
+  readonly onRequest?: true;
+  /** no drawing, one, or several where the vessel has several of it */
+  readonly draw: (vessel: Vessel, options: PieceOptions) => readonly Drawing[];
+}
+
+export const pieces: readonly Piece[] = [
+  {
+    name: 'stave',
+    about: 'the flat stave, both faces, with bevels and end cuts',
+    draw: (v, o) => [stave(v, o.words)],
+  },
+  {
+    name: 'stave-each',
+    about: 'each stave of a mixed set: stave-01, stave-02 ...',
+    draw: (v, o) => mixedStaves(v, o.words),
+  },
+  {
+    name: 'stave-backed',
+    about: 'the stave’s outline measured round the backed face',
+    onRequest: true,
+    draw: (v, o) => [backedStave(v, o.words)],
+  },
+  {
+    name: 'stave-fan',
+    about: 'nested outlines for staves of uneven width',
+    draw: (v, o) => [staveFan(v, o.words, o.fan)],
+  },
+  {
+    name: 'head',
+    about: 'the head with its boards, bevels and dowels',
+    draw: (v, o) => heads(v, o.words),
+  },
+  {
+    name: 'head-board',
+    about: 'each board of the head: head-board-1 ...',
+    draw: (v, o) => headBoards(v, o.words),
+  },
+  {
+    name: 'head-edge',
+    about: 'section of the head’s rim in its groove',
+    draw: (v, o) => headEdges(v, o.words),
+  },
+  {
+    name: 'end-gauge',
+    about: 'joint bevels and end cuts, to set a bevel gauge by',
+    draw: (v, o) => [endGauge(v, o.words)],
+  },
+];
+
+/** Draws the pieces that are named, or all but those on request. Names that no piece has are ignored: check them first. */
+export function drawPieces(
+  vessel: Vessel,
+  options: PieceOptions,
+  names?: readonly string[],
+): Drawing[] {
+  const wanted = names
+    ? pieces.filter((piece) => names.includes(piece.name))
+    : pieces.filter((piece) => !piece.onRequest);
+  return wanted.flatMap((piece) => piece.draw(vessel, options));
+}

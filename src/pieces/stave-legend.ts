@@ -1,0 +1,97 @@
+/** What a stave's sheet says in words and in its table. */
+import type { Legend, Table } from '../drawing/drawing.js';
+import { angleText, lengthText, per100Text, shortLengthText } from '../drawing/length-text.js';
+import { widestHeight } from '../vessel/profile.js';
+import { stationsOf } from '../vessel/stations.js';
+import { fixedBevelGap, type Stave } from '../vessel/stave.js';
+import type { Vessel } from '../vessel/vessel.js';
+import type { Words } from './words/index.js';
+
+export function staveLegend(vessel: Vessel, stave: Stave, words: Words): Legend {
+  const notes = [
+    ...shapeNotes(vessel, stave, words),
+    ...bevelNotes(vessel, stave, words),
+    ...endNotes(vessel, stave, words),
+    ...workNotes(vessel, words),
+  ];
+  return { notes, tables: [stationTable(vessel, stave, words)] };
+}
+
+function shapeNotes({ spec, ring, staves }: Vessel, stave: Stave, words: Words): string[] {
+  const { notes } = words.stave;
+  const text = (mm: number): string => withUnit(mm, spec.units, words);
+  const { inside, outside, thickness, widths } = spec.staves;
+  const closes = widths ? notes.closesMixed : notes.closes;
+  return [
+    closes(staves.length, text(ring.closesAt)),
+    notes.faces(text(stave.blankThickness)),
+    notes.key,
+    inside === 'hollowed' ? notes.hollow(text(thickness)) : notes.flatInside,
+    outside === 'rounded' ? notes.rounded : notes.flatOutside,
+  ];
+}
+
+function bevelNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
+  const { notes } = words.stave;
+  const widest = widestHeight(spec);
+  const end = spec.height / 2;
+  if (spec.vessel === 'tub') {
+    const [angle, slope] = [angleText(stave.bevel(0)), per100Text(stave.bevel(0))];
+    return [
+      notes.bevel(angle, slope, angle, slope),
+      notes.evenBevel,
+      notes.blade(angleText(stave.sawTilt(0))),
+    ];
+  }
+  const at = (z: number): [string, string] => [
+    angleText(stave.bevel(z)),
+    per100Text(stave.bevel(z)),
+  ];
+  const gap = withUnit(fixedBevelGap(stave, widest, end), spec.units, words, 2);
+  return [notes.bevel(...at(widest), ...at(end)), notes.fixedBevel(gap)];
+}
+
+function endNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
+  const { notes } = words.stave;
+  const text = (mm: number): string => withUnit(mm, spec.units, words);
+  const longerBy = (end: 'top' | 'bottom'): number =>
+    Math.abs(stave.ends[end].innerStation) - Math.abs(stave.ends[end].outerStation);
+  const cut = (end: 'top' | 'bottom'): string => {
+    const by = longerBy(end);
+    const longer = by < 0 ? notes.shorter(text(-by)) : notes.longer(text(by));
+    return notes.endCut(words.ends[end], angleText(stave.ends[end].angle, 1), longer);
+  };
+  const add = Math.max(longerBy('top'), longerBy('bottom'), 0);
+  const router = spec.staves.ends === 'cut' && add > 0 ? [notes.routerLength(text(add))] : [];
+  const overlong = spec.staves.ends === 'overlong' ? [notes.overlong(text(spec.staves.trim))] : [];
+  return [cut('top'), cut('bottom'), ...overlong, ...router, notes.routerEdges];
+}
+
+function workNotes({ spec }: Vessel, words: Words): string[] {
+  const bung = spec.bung
+    ? [words.stave.notes.bung(withUnit(spec.bung.diameter, spec.units, words))]
+    : [];
+  return [words.stave.notes.grain, ...bung, words.caution.machines];
+}
+
+function stationTable(vessel: Vessel, stave: Stave, words: Words): Table {
+  const { units } = vessel.spec;
+  const text = (mm: number): string => shortLengthText(mm, units);
+  return {
+    title: words.stave.table.title,
+    headings: words.stave.table.headings(words.unitNames[units]),
+    rows: stationsOf(vessel, stave).map(({ s, z, width, bevel, thickness }) => [
+      text(s),
+      text(z),
+      lengthText(width, units),
+      angleText(bevel),
+      per100Text(bevel),
+      text(thickness),
+    ]),
+  };
+}
+
+/** A length with its unit, for sentences. */
+export function withUnit(mm: number, units: 'mm' | 'in', words: Words, decimals = 1): string {
+  return `${lengthText(mm, units, decimals)} ${words.unitNames[units]}`;
+}

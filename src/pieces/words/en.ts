@@ -1,0 +1,135 @@
+/** Every word on a drawing, in English. Another language is another file of the same shape. */
+
+export const en = {
+  ends: { top: 'top', bottom: 'bottom' },
+  outerFace: 'outer face',
+  grain: 'grain',
+  joint: 'joint',
+  perHundred: 'per 100',
+  unitNames: { mm: 'mm', in: 'in' },
+  caution: {
+    machines:
+      'Jointer, saw and router: guards on, push blocks, ears, eyes and dust looked after; follow the maker’s instructions and local rules.',
+    fire: 'Fire inside a cask: outdoors or under a hood, water at hand, gloves; staves are under tension and hot. Follow local fire rules.',
+  },
+  stave: {
+    title: (count: number) => `Stave, ${count} in the ring`,
+    mixedTitle: (number: number, count: number, width: string) =>
+      `Stave ${number} of ${count}, ${width} wide`,
+    station: (s: string, width: string, bevel: string, thickness: string) =>
+      `${s}: ${width} · ${bevel} · ${thickness}`,
+    outerEnd: (end: string) => `${end} end plane, outer face`,
+    innerEnd: (end: string, angle: string) => `${end} end plane, inner face, cut ${angle}`,
+    cutEnd: (end: string, angle: string) => `${end} end, cut ${angle}`,
+    blankEnd: (trim: string) => `blank sawn square, trim ${trim}`,
+    groove: 'groove lip, inner face',
+    howel: 'howel edge, inner face',
+    hoopEdge: (name: string) => `${name} hoop, edge`,
+    notes: {
+      closes: (count: number, diameter: string) =>
+        `${count} staves like this one close at an outside diameter of ${diameter} at the widest place.`,
+      closesMixed: (count: number, diameter: string) =>
+        `One of ${count} staves of uneven width that close together at an outside diameter of ${diameter}.`,
+      faces: (thickness: string) =>
+        `The outer face is towards you. Dashed: the inner face of the flat blank, ${thickness} below it. The top end is on the right.`,
+      key: 'Above each station: its distance from the middle, width of the outer face, joint bevel, thickness of the blank.',
+      bevel: (bilge: string, bilgeSlope: string, end: string, endSlope: string) =>
+        `Joint bevel from square to the face: ${bilge} at the widest place (${bilgeSlope} per 100), ${end} at the end (${endSlope} per 100).`,
+      fixedBevel: (gap: string) =>
+        `The bevel changes along the stave: one gauge set at the widest place leaves ${gap} open per joint at the end, on the inside.`,
+      evenBevel: 'The bevel is the same along the whole stave.',
+      blade: (tilt: string) => `A saw blade that is set square to the stave’s edge tilts ${tilt}.`,
+      endCut: (end: string, angle: string, longer: string) =>
+        `End cut, ${end}: ${angle} from square; the inner face is ${longer} than the outer.`,
+      longer: (by: string) => `${by} longer`,
+      shorter: (by: string) => `${by} shorter`,
+      overlong: (trim: string) =>
+        `Both faces run ${trim} past the longer end and are sawn square; trim to the end planes after bending.`,
+      routerLength: (add: string) =>
+        `For a router: “outline” is the outer face; the inner face is longer. Add ${add} at each end before routing, or the end cut has no wood.`,
+      routerEdges:
+        'A router cuts “outline” square: the bevel needs the work turned, a tilting cutter, or a plane afterwards.',
+      hollow: (t: string) =>
+        `Hollow the inner face to a thickness of ${t} at the middle; the joints keep the blank’s full thickness where the vessel is widest.`,
+      flatInside: 'The inner face stays flat.',
+      rounded: 'Round the outer face to the vessel’s circle after jointing.',
+      flatOutside: 'The outer face stays flat.',
+      grain: 'The grain runs along the stave, without run-out.',
+      bung: (diameter: string) =>
+        `On the bung stave only: bung hole of ${diameter}, its middle at station 0.`,
+      backed:
+        'The outline on this sheet lies on the backed face: its width is measured along the round.',
+    },
+    table: {
+      title: 'Stations',
+      headings: (unit: string) => [
+        `station ${unit}`,
+        `height ${unit}`,
+        `width ${unit}`,
+        'bevel',
+        'per 100',
+        `blank ${unit}`,
+      ],
+    },
+  },
+  fan: {
+    title: 'Stave fan for uneven widths',
+    label: (width: string, bevel: string, thickness: string) =>
+      `${width} wide · ${bevel} · blank ${thickness}`,
+    notes: {
+      use: 'Each pair of lines is the outer face of one width at the widest place. Lay the blank’s middle on the centre line, find its width, mark that pair.',
+      cut: 'Only the widest is drawn as an outline; the others are lines to mark along.',
+      why: 'All widths of one stave shrink together, so one pattern serves every width on the rack.',
+    },
+    table: {
+      title: 'Widths',
+      headings: (unit: string) => [
+        `width ${unit}`,
+        `at the ends ${unit}`,
+        'bevel',
+        'bevel at ends',
+        `blank ${unit}`,
+      ],
+    },
+  },
+  head: {
+    title: { both: 'Head', top: 'Top head', bottom: 'Bottom' },
+    boardTitle: (title: string, number: number, count: number) =>
+      `${title}, board ${number} of ${count}`,
+    cant: 'cant',
+    board: (number: number, width: string, length: string) =>
+      `board ${number}: ${width} × ${length}`,
+    diameter: (text: string) => `⌀ ${text}`,
+    acrossDiameter: (text: string) => `across the boards ${text}`,
+    outerBevel: 'outer bevel ends on this face',
+    innerBevel: 'inner bevel ends on the far face',
+    land: 'land ends',
+    dowel: (diameter: string, length: string) => `dowel ${diameter} × ${length}, at mid-thickness`,
+    compass: 'compass point',
+    notes: {
+      seen: 'Seen from outside. The rim is the outline; board joints run along the grain.',
+      groove: (radius: string) =>
+        `Set a compass to ${radius}, the radius of the groove’s bottom: it steps round the groove exactly six times.`,
+      edge: (land: string, depth: string, outer: string, inner: string) =>
+        `Edge: a land ${land} thick and ${depth} deep at the rim, then bevels, ${outer} wide outside and ${inner} inside, measured from the rim.`,
+      land: (fromInside: string, thickness: string) =>
+        `The land’s middle lies ${fromInside} from the inside face of a head ${thickness} thick.`,
+      opening: (radius: string, girth: string) =>
+        `To let the head in, the chime must open by ${radius} in radius, ${girth} in girth: take off the hoops of that end down to the quarter.`,
+      allowance: (allowance: string) =>
+        `Lengths of boards are their longest chord and ${allowance} over; widths are finished.`,
+      crossGrain: (allowance: string) =>
+        `Across the boards the head is ${allowance} larger than along them, for swelling.`,
+      blanks:
+        'Flagging may be laid in the joints; no glue touches what is to be drunk unless local food rules allow it.',
+    },
+    boards: {
+      title: 'Boards',
+      headings: (unit: string) => ['board', `width ${unit}`, `cut length ${unit}`, `chord ${unit}`],
+    },
+    dowels: {
+      title: 'Dowels',
+      headings: (unit: string) => ['joint', `from the middle, along the joint ${unit}`],
+    },
+  },
+};

@@ -1,0 +1,103 @@
+/**
+ * The steps in order; the only file that calls them all.
+ *
+ *   YAML text --readSpec--> Spec --solveVessel--> Vessel --+--figuresOf--> numbers
+ *                                                          |
+ *                                                          +--drawPieces--> Drawings --+--withLegend--> SVG, DXF
+ *                                                                                      +--toSheets--> PDF
+ */
+import { withLegend } from './drawing/legend.js';
+import type { Drawing } from './drawing/drawing.js';
+import { letteringCurves } from './drawing/lettering.js';
+import { drawPieces } from './pieces/index.js';
+import { languages, type Language } from './pieces/words/index.js';
+import { toSheets } from './sheets/sheets.js';
+import type { PaperName } from './sheets/paper.js';
+import type { Message } from './spec/issue.js';
+import { putIntoWords, readSpec } from './spec/read.js';
+import type { Spec } from './spec/spec.js';
+import { solveVessel } from './vessel/solve.js';
+import type { Vessel } from './vessel/vessel.js';
+import { toDxf } from './writers/dxf.js';
+import { toSvg } from './writers/svg.js';
+
+export type Format = 'svg' | 'dxf' | 'pdf';
+export const formats: readonly Format[] = ['svg', 'dxf', 'pdf'];
+
+/** A vessel where the spec can be built; in any case what is to be said about the spec, errors and warnings. */
+export interface Plan {
+  readonly vessel: Vessel | null;
+  readonly messages: readonly Message[];
+}
+
+/** Reads and solves a spec. `file` is only named in the messages. */
+export function planVessel(text: string, file: string): Plan {
+  const read = readSpec(text);
+  if (!read.spec) return { vessel: null, messages: putIntoWords(read.issues, read, file) };
+  const solved = solveVessel(read.spec);
+  const found = 'vessel' in solved ? solved.vessel.warnings : solved.issues;
+  const messages = putIntoWords([...read.issues, ...found], read, file);
+  return { vessel: 'vessel' in solved ? solved.vessel : null, messages };
+}
+
+export interface DrawOptions {
+  readonly formats: readonly Format[];
+  readonly pieces?: readonly string[];
+  readonly paper?: PaperName;
+  /** what the printed 100 mm square measured, across and along the page, mm */
+  readonly printed?: { readonly across: number; readonly along: number };
+  readonly fan?: { readonly from: number; readonly to: number };
+  readonly language?: Language;
+  /** lettering in DXF as text or as outlines */
+  readonly letteringAs?: 'text' | 'outlines';
+  /** the TrueType font for PDF; called only when a PDF is made */
+  readonly font?: () => Promise<Uint8Array>;
+}
+
+export interface OutFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** The drawings of a vessel, as values. */
+export function drawVessel(vessel: Vessel, options: Partial<DrawOptions> = {}): Drawing[] {
+  const words = languages[options.language ?? 'en'];
+  return drawPieces(vessel, { words, ...(options.fan && { fan: options.fan }) }, options.pieces);
+}
+
+/** Every drawing in every format that is asked for. */
+export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
+  const files: OutFile[] = [];
+  for (const drawing of drawVessel(vessel, options)) {
+    for (const format of options.formats) {
+      files.push({
+        name: `${drawing.name}.${format}`,
+        content: await writers[format](drawing, vessel.spec, options),
+      });
+    }
+  }
+  return files;
+}
+
+type Writer = (drawing: Drawing, spec: Spec, options: DrawOptions) => string | Promise<Uint8Array>;
+
+const writers: Record<Format, Writer> = {
+  svg: (drawing) => toSvg(withLegend(drawing)),
+  dxf: (drawing, _spec, { letteringAs }) => {
+    const whole = withLegend(drawing);
+    return letteringAs === 'outlines'
+      ? toDxf(whole, { letteringAs, outlines: letteringCurves })
+      : toDxf(whole);
+  },
+  pdf: async (drawing, spec, { paper, printed, font }) => {
+    if (!font) throw new Error('a PDF needs a font');
+    const sheets = toSheets(drawing, {
+      paper: paper ?? (spec.units === 'in' ? 'letter' : 'a4'),
+      titleBlock: { ...spec.sheet, title: drawing.title, subtitle: spec.title },
+      units: spec.units,
+      ...(printed && { printed }),
+    });
+    const { toPdf } = await import('./writers/pdf.js');
+    return toPdf(sheets, { title: `${drawing.title} - ${spec.title}`, font: await font() });
+  },
+};
