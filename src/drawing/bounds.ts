@@ -1,0 +1,19 @@
+/** How much room a drawing takes up: its strokes with their arcs taken exactly, the boxes of its lettering, and leaders. */
+import type { Bounds } from '../geometry/measure.js';
+import { boundsOf } from '../geometry/measure.js';
+import { polygon } from '../geometry/curve.js';
+import type { Part } from './build.js';
+import { letteringBox } from './lettering.js';
+
+/** The smallest upright rectangle round a drawing or a part of one. Line widths don't count. Throws when it is empty. */
+export function drawingBounds(part: Part): Bounds {
+  const bounds = boundsOf(
+    ...part.strokes.map((stroke) => stroke.curve),
+    ...part.letterings.flatMap((lettering) => [
+      polygon(letteringBox(lettering)),
+      ...(lettering.leader ? [lettering.leader] : []),
+    ]),
+  );
+  if (!bounds) throw new RangeError('an empty drawing has no bounds');
+  return bounds;
+}

@@ -1,0 +1,95 @@
+/** A ruled table: columns as wide as their text, narrowed and wrapped where the whole would be too wide. */
+import { line, polygon } from '../geometry/curve.js';
+import type { Part } from './build.js';
+import { label, merge, strokes } from './build.js';
+import type { Table } from './drawing.js';
+import { heights } from './heights.js';
+import { ascenderPart, descenderPart, textWidth } from './lettering.js';
+import { wrap } from './wrap.js';
+
+/** Clear space in mm between a rule and the box of the text beside it. */
+const padding = 1;
+const height = heights.normal;
+/** From one baseline to the next: the whole box of a line, so that accents and descenders never meet. */
+export const pitch = (ascenderPart + descenderPart) * height + 0.1;
+const startsLikeNumber = /^[-−+±]?[\d½¼¾⅛⅜⅝⅞]/;
+
+export interface Block extends Part {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The headings and rows, without the title; the top left corner is the origin, y downwards negative. */
+export function ruledTable(table: Table, width: number): Block {
+  const rows = [table.headings, ...table.rows];
+  const columns = columnWidths(rows, table.headings.length, width);
+  const wrapped = rows.map((row) =>
+    columns.map((column, i) => wrap(row[i] ?? '', height, column - 2 * padding)),
+  );
+  const xs = sums(columns);
+  const ys = sums(wrapped.map((row) => -rowHeight(row)));
+  const numeric = columns.map((_, i) =>
+    table.rows.every((row) => startsLikeNumber.test(row[i] ?? '')),
+  );
+  const cells = wrapped.flatMap((row, r) =>
+    row.flatMap((lines, c) => cell(lines, xs[c]!, xs[c + 1]!, ys[r]!, numeric[c]!)),
+  );
+  return { ...merge(...cells, rules(xs, ys)), width: xs.at(-1)!, height: -ys.at(-1)! };
+}
+
+/** Natural widths; if they are too much together, the widest columns share what the others leave. */
+function columnWidths(
+  rows: readonly (readonly string[])[],
+  count: number,
+  width: number,
+): number[] {
+  const natural = Array.from({ length: count }, (_, i) =>
+    Math.max(...rows.map((row) => textWidth(row[i] ?? '', height) + 2 * padding + 0.01)),
+  );
+  let left = width;
+  let open = natural.length;
+  const widths = [...natural];
+  for (const [index, wish] of [...natural.entries()].sort((a, b) => a[1] - b[1])) {
+    widths[index] = Math.min(wish, left / open);
+    left -= widths[index];
+    open -= 1;
+  }
+  return widths;
+}
+
+function rowHeight(row: readonly (readonly string[])[]): number {
+  return Math.max(...row.map((lines) => lines.length)) * pitch + 2 * padding;
+}
+
+/** 0 and the running totals after it. */
+function sums(values: readonly number[]): number[] {
+  const totals = [0];
+  for (const value of values) totals.push(totals.at(-1)! + value);
+  return totals;
+}
+
+function cell(
+  lines: readonly string[],
+  left: number,
+  right: number,
+  top: number,
+  numeric: boolean,
+) {
+  const x = numeric ? right - padding : left + padding;
+  return lines.map((text, i): Part => {
+    const y = top - padding - ascenderPart * height - i * pitch;
+    return label(text, { x, y }, { height, align: numeric ? 'right' : 'left' });
+  });
+}
+
+/** One closed frame and the rules inside it; no line is drawn twice. */
+function rules(xs: readonly number[], ys: readonly number[]): Part {
+  const [right, bottom] = [xs.at(-1)!, ys.at(-1)!];
+  const at = (x: number, y: number) => ({ x, y });
+  return strokes(
+    'dimension',
+    polygon([at(0, 0), at(0, bottom), at(right, bottom), at(right, 0)]),
+    ...ys.slice(1, -1).map((y) => line(at(0, y), at(right, y))),
+    ...xs.slice(1, -1).map((x) => line(at(x, 0), at(x, bottom))),
+  );
+}

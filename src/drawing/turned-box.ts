@@ -1,0 +1,75 @@
+/** A rectangle at any angle, and what meets it. */
+import type { Point } from '../geometry/curve.js';
+import type { Bounds } from '../geometry/measure.js';
+import { boundsOfPoints } from '../geometry/measure.js';
+import type { Frame } from './frame.js';
+import { frameAt } from './frame.js';
+
+export interface TurnedBox {
+  readonly corners: readonly Point[];
+  /** the frame in which it stands level, and its extent there */
+  readonly frame: Frame;
+  readonly level: Bounds;
+  /** the upright rectangle round it */
+  readonly bounds: Bounds;
+}
+
+/** Things that meet by less than this, mm, only touch: that is arithmetic, not an overlap. */
+const slack = 1e-6;
+
+export function turnedBox(
+  corners: readonly [Point, Point, Point, Point],
+  angle: number,
+): TurnedBox {
+  const frame = frameAt(corners[0], angle);
+  const level = boundsOfPoints(corners.map(frame.inward))!;
+  return { corners, frame, level, bounds: boundsOfPoints(corners)! };
+}
+
+/** Two rectangles are apart exactly when they are apart along a side of the one or of the other. */
+export function boxesMeet(a: TurnedBox, b: TurnedBox): boolean {
+  return (
+    boundsMeet(a.bounds, b.bounds, 0) &&
+    boundsMeet(a.level, boundsOfPoints(b.corners.map(a.frame.inward))!, 0) &&
+    boundsMeet(b.level, boundsOfPoints(a.corners.map(b.frame.inward))!, 0)
+  );
+}
+
+/** Whether a chain of straight segments within `bounds` comes nearer to the box than `margin` mm, or enters it. */
+export function chainMeets(
+  points: readonly Point[],
+  bounds: Bounds,
+  box: TurnedBox,
+  margin: number,
+): boolean {
+  if (!boundsMeet(bounds, box.bounds, margin)) return false;
+  const grown = grow(box.level, margin - slack);
+  const level = points.map(box.frame.inward);
+  return level.some((point, i) => i > 0 && segmentEnters(level[i - 1]!, point, grown));
+}
+
+function boundsMeet(a: Bounds, b: Bounds, margin: number): boolean {
+  const { minX, maxX, minY, maxY } = grow(a, margin - slack);
+  return minX < b.maxX && b.minX < maxX && minY < b.maxY && b.minY < maxY;
+}
+
+function grow({ minX, maxX, minY, maxY }: Bounds, by: number): Bounds {
+  return { minX: minX - by, maxX: maxX + by, minY: minY - by, maxY: maxY + by };
+}
+
+/** Liang and Barsky: what of the segment lies on the inner side of each side in turn; anything left lies inside. */
+function segmentEnters(from: Point, to: Point, box: Bounds): boolean {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  let [enter, leave] = [0, 1];
+  for (const [step, room] of [
+    [-dx, from.x - box.minX],
+    [dx, box.maxX - from.x],
+    [-dy, from.y - box.minY],
+    [dy, box.maxY - from.y],
+  ] as const) {
+    if (step === 0 && room < 0) return false;
+    if (step < 0) enter = Math.max(enter, room / step);
+    if (step > 0) leave = Math.min(leave, room / step);
+  }
+  return enter <= leave;
+}
