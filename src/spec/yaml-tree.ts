@@ -1,0 +1,107 @@
+/** A parsed YAML document as plain data, without YAML's cleverer features, and where each key stands in the file. */
+import { isAlias, isMap, isScalar, isSeq } from 'yaml';
+import type { Document, LineCounter, Node, Pair, Scalar } from 'yaml';
+import { fault } from './fault.js';
+import type { Issue, SpecPath } from './issue.js';
+import { placeOf } from './yaml-source.js';
+
+export type Place = { line: number; column: number };
+/** Null prototype: `__proto__` and `constructor` are keys like any other, and unknown ones. */
+export type Data = Record<string, unknown>;
+
+export interface Tree {
+  /** undefined when the root is not a map */
+  readonly data: Data | undefined;
+  readonly issues: readonly Issue[];
+}
+
+/** Values of these keys are taken as typed, so that `2026-01-05`, `007` and `1.50` stay what the cooper wrote. */
+const textKeys = new Set(['title', 'owner', 'number', 'date', 'creator', 'approved', 'name']);
+
+export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
+  const issues: Issue[] = [];
+  const data = plain(document.contents, []);
+  if (document.contents === null || (isScalar(document.contents) && data === null)) {
+    return { data: undefined, issues: [...issues, fault('file-empty', [])] };
+  }
+  if (!isMap(document.contents)) {
+    return { data: undefined, issues: [...issues, fault('root-not-keys', [])] };
+  }
+  return { data: data as Data, issues };
+
+  function plain(node: Node | null, path: SpecPath): unknown {
+    if (node === null) return null;
+    const at = (): Place => placeOf(lines, node.range?.[0] ?? 0);
+    if (isAlias(node)) {
+      issues.push(fault('yaml-alias', path, { found: `*${node.source.slice(0, 40)}`, ...at() }));
+      return undefined;
+    }
+    const { anchor, tag } = node as Scalar;
+    if (anchor)
+      issues.push(fault('yaml-anchor', path, { found: `&${anchor.slice(0, 40)}`, ...at() }));
+    if (tag) issues.push(fault('yaml-tag', path, { found: tag.slice(0, 60), ...at() }));
+    if (isMap(node)) return plainMap(node.items as Pair<Node | null, Node | null>[], path);
+    if (isSeq(node)) return node.items.map((item, i) => plain(item as Node, [...path, i]));
+    return scalarValue(node as Scalar, path.at(-1));
+  }
+
+  function plainMap(pairs: readonly Pair<Node | null, Node | null>[], path: SpecPath): Data {
+    const data: Data = Object.create(null) as Data;
+    const firstLine = new Map<string, number>();
+    for (const { key, value } of pairs) {
+      const at = placeOf(lines, key?.range?.[0] ?? 0);
+      const name = keyText(key);
+      if (name === null) issues.push(fault('key-not-text', path, { ...at }));
+      else if (name === '<<') issues.push(fault('merge-key', [...path, name], { ...at }));
+      else if (firstLine.has(name)) {
+        const first = firstLine.get(name)!;
+        issues.push(fault('key-doubled', [...path, name], { first, ...at }));
+      } else {
+        firstLine.set(name, at.line);
+        data[name] = plain(value, [...path, name]);
+      }
+    }
+    return data;
+  }
+}
+
+function keyText(key: Node | null): string | null {
+  if (!isScalar(key) || key.tag || key.anchor) return null;
+  const text = typeof key.value === 'string' ? key.value : (key.source ?? '');
+  return text === '' ? null : text;
+}
+
+function scalarValue(node: Scalar, key: string | number | undefined): unknown {
+  const { value, source } = node;
+  if (typeof value === 'string' || !textKeys.has(String(key))) return value;
+  return value === null ? '' : source;
+}
+
+/**
+ * Where a path stands: a plain value's own place, or the place of the key that opens a section or list. What isn't in
+ * the file, such as a default, is looked for under its nearest ancestor.
+ */
+export function placeInTree(
+  document: Document.Parsed | null,
+  lines: LineCounter,
+  path: SpecPath,
+  want: 'key' | 'value' = 'value',
+): Place {
+  let node: unknown = document?.contents;
+  let offset = 0;
+  for (const step of path) {
+    const [key, value] = childOf(node, step);
+    if (!key && !value) break;
+    const scalar = isScalar(value) && value.source !== '';
+    offset = (scalar && (want === 'value' || !key) ? value : (key ?? value!)).range?.[0] ?? offset;
+    node = value;
+  }
+  return placeOf(lines, offset);
+}
+
+function childOf(node: unknown, step: string | number): [key: Node | null, value: Node | null] {
+  if (isSeq(node)) return [null, (node.items[Number(step)] as Node | undefined) ?? null];
+  if (!isMap(node)) return [null, null];
+  const pair = node.items.find(({ key }) => keyText(key as Node) === String(step));
+  return pair ? [pair.key as Node, pair.value as Node | null] : [null, null];
+}
