@@ -2,7 +2,7 @@
  * The bench test: the product's own DXF files, bent, set up in a ring and measured by code that shares nothing
  * with it, on 200 random vessels and on the awkward ones by name.
  */
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { BenchSpec } from './bench-spec.js';
 import { randomSpec } from './generate.js';
 import { judge } from './judge.js';
@@ -13,14 +13,15 @@ import { namedSpecs, wineCask } from './named-specs.js';
 import { describe as inWords, Notebook } from './verdict.js';
 import type { Finding, Verdict } from './verdict.js';
 import { make } from './workshop.js';
+import type { Made } from './workshop.js';
 
 const vessels = 200;
 const firstSeed = 1;
 /** the generator means every spec to be buildable; a refusal is the product's opinion and is counted */
 const refusalsAllowed = 0.03 * vessels;
 
-function onTheBench(spec: BenchSpec): Verdict | { refused: string[] } {
-  const made = make(spec);
+async function onTheBench(spec: BenchSpec): Promise<Verdict | { refused: string[] }> {
+  const made = await make(spec);
   if ('refused' in made) return made;
   const notebook = new Notebook();
   measureFigures(made.figures, spec, notebook);
@@ -33,8 +34,8 @@ function onTheBench(spec: BenchSpec): Verdict | { refused: string[] } {
 }
 
 describe('awkward vessels by name', () => {
-  test.each(namedSpecs.map((spec) => ({ name: spec.name, spec })))('$name', ({ spec }) => {
-    const verdict = onTheBench(spec);
+  test.each(namedSpecs.map((spec) => ({ name: spec.name, spec })))('$name', async ({ spec }) => {
+    const verdict = await onTheBench(spec);
     if ('refused' in verdict) expect(verdict.refused).toEqual([]);
     else expect(verdict.complaints.map(inWords)).toEqual([]);
   });
@@ -42,15 +43,19 @@ describe('awkward vessels by name', () => {
 
 describe(`${vessels} random vessels`, () => {
   const specs = Array.from({ length: vessels }, (_, i) => randomSpec(firstSeed + i));
-  const results = specs.map((spec) => ({ spec, verdict: onTheBench(spec) }));
-  const refused = results.flatMap(({ spec, verdict }) =>
-    'refused' in verdict ? [{ spec, messages: verdict.refused }] : [],
-  );
-  const judged = results.flatMap(({ spec, verdict }) =>
-    'refused' in verdict ? [] : [{ spec, verdict }],
-  );
+  const judged: { spec: BenchSpec; verdict: Verdict }[] = [];
+  const refused: { spec: BenchSpec; messages: string[] }[] = [];
+
+  beforeAll(async () => {
+    for (const spec of specs) {
+      const verdict = await onTheBench(spec);
+      if ('refused' in verdict) refused.push({ spec, messages: verdict.refused });
+      else judged.push({ spec, verdict });
+    }
+  }, 120_000);
 
   test('hardly any is refused, and none without a reason', () => {
+    expect(judged.length + refused.length).toBe(vessels);
     for (const { messages } of refused) expect(messages.join('')).not.toBe('');
     const why = refused.map(({ spec, messages }) => `${spec.name}: ${messages.join(' | ')}`);
     expect(why.length, why.join('\n')).toBeLessThanOrEqual(refusalsAllowed);
@@ -77,8 +82,10 @@ function worstOf(findings: Finding[]): string[] {
 }
 
 describe("the product's own files, spoilt, are rejected for the right reason", () => {
-  const made = make(wineCask);
-  const { work } = made as { work: Work };
+  let work: Work;
+  beforeAll(async () => {
+    work = ((await make(wineCask)) as Made).work;
+  });
   const reasons = (change: (text: string) => string): string[] =>
     judge(wineCask, { ...work, staves: work.staves.map(change) }).complaints.map((c) => c.check);
 
