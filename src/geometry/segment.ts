@@ -3,7 +3,7 @@
  * there and its curvature, so that arcs of kilometres and straight lines need no case of their own.
  */
 import type { Curve, Point, Vertex } from './curve.js';
-import { straightBulge } from './tolerance.js';
+import { coincident, straightBulge } from './tolerance.js';
 import { along, cross, distance, dot, leftNormal, minus, turned, unit } from './vector.js';
 
 export interface Segment {
@@ -49,13 +49,13 @@ export function segmentOf(vertex: Vertex, next: Point): Segment {
   };
 }
 
-/** The segments of a curve in order; those of no length are left out. */
+/** The segments of a curve in order; those between coincident points are left out. */
 export function segmentsOf(curve: Curve): Segment[] {
   const { vertices } = curve;
   const segments: Segment[] = [];
   vertices.forEach((vertex, index) => {
     const next = vertices[index + 1] ?? (curve.closed ? vertices[0] : undefined);
-    if (next && distance(vertex, next) > 0) segments.push(segmentOf(vertex, next));
+    if (next && distance(vertex, next) >= coincident) segments.push(segmentOf(vertex, next));
   });
   return segments;
 }

@@ -1,0 +1,94 @@
+/** Length, area, extent and places of curves, with their arcs taken exactly. */
+import type { Curve, Point } from './curve.js';
+import type { Place } from './path.js';
+import type { Segment } from './segment.js';
+import { placeOn, segmentsOf } from './segment.js';
+import { cross } from './vector.js';
+
+export interface Bounds {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+/** The smallest upright rectangle round all the curves, or null when they have no point. */
+export function boundsOf(...curves: readonly Curve[]): Bounds | null {
+  const points = curves.flatMap((curve) => [
+    ...curve.vertices,
+    ...segmentsOf(curve).flatMap((segment) => extremes(segment)),
+  ]);
+  return boundsOfPoints(points);
+}
+
+/** The smallest upright rectangle round the points, or null when there are none. */
+export function boundsOfPoints(points: readonly Point[]): Bounds | null {
+  if (points.length === 0) return null;
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+/** The points inside an arc where it runs level or upright. */
+function extremes(segment: Segment): Point[] {
+  if (segment.curvature === 0) return [];
+  const quarter = Math.PI / 2;
+  const start = Math.atan2(segment.fromTangent.y, segment.fromTangent.x);
+  const [low, high] = [start, start + segment.sweep].sort((a, b) => a - b) as [number, number];
+  const points: Point[] = [];
+  for (let turn = Math.ceil(low / quarter); turn * quarter <= high; turn++) {
+    points.push(placeOn(segment, (turn * quarter - start) / segment.curvature).point);
+  }
+  return points;
+}
+
+/** The length along the curve, mm. */
+export function lengthOf(curve: Curve): number {
+  return segmentsOf(curve).reduce((sum, { length }) => sum + length, 0);
+}
+
+/**
+ * The area inside a closed curve, mm2; positive when it runs counter-clockwise. An open curve is taken as
+ * closed by a straight line.
+ */
+export function signedArea(curve: Curve): number {
+  const segments = segmentsOf(curve);
+  const [origin] = curve.vertices;
+  if (!origin) return 0;
+  // measured from the first vertex, so that a small shape far from the origin loses no digits
+  return segments.reduce((sum, segment) => {
+    const a = { x: segment.from.x - origin.x, y: segment.from.y - origin.y };
+    const b = { x: segment.to.x - origin.x, y: segment.to.y - origin.y };
+    return sum + cross(a, b) / 2 + areaBesideChord(segment);
+  }, 0);
+}
+
+/** Area between an arc and its chord, `R^2 (sweep - sin sweep) / 2`; positive to the right of the chord. */
+function areaBesideChord({ sweep, curvature }: Segment): number {
+  if (curvature === 0) return 0;
+  const square = sweep * sweep;
+  const difference =
+    Math.abs(sweep) < 0.01
+      ? (sweep * square * (1 - (square / 20) * (1 - square / 42))) / 6
+      : sweep - Math.sin(sweep);
+  return difference / (2 * curvature * curvature);
+}
+
+/**
+ * The point and unit tangent at a length along the curve; before its start and past its end, on the ends
+ * prolonged. Throws when the curve has no segment.
+ */
+export function placeAtLength(curve: Curve, length: number): Place {
+  const segments = segmentsOf(curve);
+  let rest = length;
+  for (const [index, segment] of segments.entries()) {
+    if (rest <= segment.length || index === segments.length - 1) return placeOn(segment, rest);
+    rest -= segment.length;
+  }
+  throw new RangeError('a curve without segments has no places');
+}
