@@ -5,6 +5,7 @@ import { widestHeight } from '../vessel/profile.js';
 import { stationsOf } from '../vessel/stations.js';
 import { fixedBevelGap, type Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
+import { withUnit } from './with-unit.js';
 import type { Words } from './words/index.js';
 
 export function staveLegend(vessel: Vessel, stave: Stave, words: Words): Legend {
@@ -89,9 +90,4 @@ function stationTable(vessel: Vessel, stave: Stave, words: Words): Table {
       text(thickness),
     ]),
   };
-}
-
-/** A length with its unit, for sentences. */
-export function withUnit(mm: number, units: 'mm' | 'in', words: Words, decimals = 1): string {
-  return `${lengthText(mm, units, decimals)} ${words.unitNames[units]}`;
 }

@@ -2,7 +2,7 @@
  * Bending: which place on the flat blank becomes which section of the standing stave. A section square to the outer face
  * stays plane and turns with it; the fibre `nu t` below the outer face keeps its length.
  */
-import { root, runningIntegral } from '../geometry/quadrature.js';
+import { newton, runningIntegral } from '../geometry/quadrature.js';
 import type { Spec } from '../spec/spec.js';
 import type { Profile } from './profile.js';
 import type { Wall } from './wall.js';
@@ -23,11 +23,13 @@ export interface Bend {
 export function bendOf(spec: Spec, profile: Profile, wall: Wall): Bend {
   const offset = (z: number): number => spec.staves.neutral * wall.thickness(z);
   const share = (z: number): number => offset(z) * profile.curvature(z);
-  const reach = Math.min(profile.reach, spec.height);
-  const station = runningIntegral((z) => (1 - share(z)) * Math.hypot(1, profile.slope(z)), reach);
+  const rate = (z: number): number => (1 - share(z)) * Math.sqrt(1 + profile.slope(z) ** 2);
+  const plane = spec.height / 2;
+  const station = runningIntegral(rate, Math.min(profile.reach, 1.25 * plane));
+  const mean = station(plane) / plane;
   return {
     station,
-    sectionAtStation: (s) => root((z) => station(z) - s, -reach, reach),
+    sectionAtStation: (s) => newton((z) => station(z) - s, rate, s / mean),
     outerStretch: greatestStretch(spec.height, share),
   };
 }

@@ -29,7 +29,8 @@ export function checkGroove(
     return [error('groove-in-chime', [...croze, 'inset'], values)];
   }
   const t = wall.thickness(groove.middle);
-  const left = profile.radius(groove.middle) - groove.radius;
+  const outside = Math.min(profile.radius(groove.outerLip), profile.radius(groove.innerLip));
+  const left = outside - groove.radius;
   if (left < leastBehindGroove * t)
     return [error('groove-through-wall', [...croze, 'depth'], { left, thickness: t })];
   if (left < doubtfulBehindGroove * t)

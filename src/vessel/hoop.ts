@@ -10,6 +10,9 @@ import type { Ring } from './ring.js';
  */
 export const drivingShare = 0.002;
 
+/** No hoop is meant to be driven further than this past the place where it first binds (mm; common practice, no source). */
+export const drivingTravel = 10;
+
 export interface Hoop {
   readonly spec: HoopSpec;
   readonly end: End;
@@ -46,7 +49,9 @@ function hoopOf(hoop: HoopSpec, end: End, spec: Spec, profile: Profile, ring: Ri
     2 * radius * (spec.staves.outside === 'flat' ? ring.sumOfTangents : Math.PI);
   const shortGirth = girth(Math.min(place.nearRadius, place.farRadius));
   const [nearGirth, farGirth] = [girth(place.nearRadius), girth(place.farRadius)];
-  const driving = slope === 0 ? 0 : drivingShare * shortGirth;
+  const splay = Math.abs(farGirth - nearGirth);
+  // on a gentle slope the girth grows too slowly for the full share
+  const driving = Math.min(drivingShare * shortGirth, (splay * drivingTravel) / hoop.width);
   return {
     spec: hoop,
     end,
@@ -55,7 +60,7 @@ function hoopOf(hoop: HoopSpec, end: End, spec: Spec, profile: Profile, ring: Ri
     nearGirth,
     farGirth,
     slope,
-    splay: Math.abs(farGirth - nearGirth),
+    splay,
     driving,
     cutLength: shortGirth + Math.PI * hoop.thickness * Math.cos(slope) + hoop.lap - driving,
   };
@@ -79,6 +84,7 @@ function farEdge(
   }
   const chord = (height: number): number =>
     Math.hypot(height - nearHeight, profile.radius(height) - nearRadius) - width;
-  const farHeight = root(chord, nearHeight, straightDown);
+  // a hair past straight down, so that rounding cannot hide the root on a cylinder
+  const farHeight = root(chord, nearHeight, straightDown - towardsEnd * 1e-6 * width);
   return { nearRadius, farRadius: profile.radius(farHeight), farHeight };
 }

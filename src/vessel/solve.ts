@@ -2,7 +2,8 @@
 import type { Issue } from '../spec/issue.js';
 import type { End, HeadSpec, Spec } from '../spec/spec.js';
 import { bendOf } from './bend.js';
-import { checkFrame, checkParts, checkRing } from './checks.js';
+import { checkFrame, checkRing } from './check-frame.js';
+import { checkParts } from './checks.js';
 import { grooveOf } from './groove.js';
 import { headOf, type Head } from './head.js';
 import { hoopsOf } from './hoop.js';
@@ -19,13 +20,17 @@ export type Solved = { readonly vessel: Vessel } | { readonly issues: readonly I
 export function solveVessel(spec: Spec): Solved {
   const ring = ringOf(spec);
   const profile = profileOf(spec, ring.closesAt / greatestDiameter(spec));
-  const early = [...checkRing(spec, ring), ...checkFrame(spec, profile, ring)];
-  if (early.some((issue) => issue.severity === 'error')) return { issues: early };
+  const closing = checkRing(spec, ring);
+  if (closing.some(isError)) return { issues: closing };
+  const early = [...closing, ...checkFrame(spec, profile, ring)];
+  if (early.some(isError)) return { issues: early };
   const vessel = assemble(spec, ring, profile);
   const issues = [...early, ...checkParts(vessel)];
-  if (issues.some((issue) => issue.severity === 'error')) return { issues };
+  if (issues.some(isError)) return { issues };
   return { vessel: { ...vessel, warnings: issues } };
 }
+
+const isError = (issue: Issue): boolean => issue.severity === 'error';
 
 function assemble(spec: Spec, ring: Ring, profile: Profile): Omit<Vessel, 'warnings'> {
   const wall = wallOf(spec, profile);
@@ -39,6 +44,7 @@ function assemble(spec: Spec, ring: Ring, profile: Profile): Omit<Vessel, 'warni
     wall,
     bend,
     staves,
+    staveOfWidth: (width) => make(Math.atan(width / ring.closesAt)),
     meanStave: spec.staves.widths ? make(Math.PI / ring.alphas.length) : staves[0]!,
     heads: {
       top: spec.heads.top && headAt('top', spec.heads.top, spec, ring, profile, wall),

@@ -19,6 +19,8 @@ export interface Vessel {
   readonly staves: readonly Stave[];
   /** the stave of the mean half-angle: each of equal staves, and what a mixed set would be if evened out */
   readonly meanStave: Stave;
+  /** a stave of any width, measured across the flat outer face at the bilge */
+  staveOfWidth(width: number): Stave;
   /** a tub has no top */
   readonly heads: { readonly top: Head | null; readonly bottom: Head };
   readonly hoops: readonly Hoop[];

@@ -1,7 +1,7 @@
 /** The wall in its own section: thickness, fibres at a depth, and the inside profile. */
-import { root } from '../geometry/quadrature.js';
+import { newton } from '../geometry/quadrature.js';
 import type { Spec } from '../spec/spec.js';
-import { lean, type Profile } from './profile.js';
+import type { Profile } from './profile.js';
 
 /** A depth below the outer face, square to it, that may vary along the stave (mm, by the `z` of the outer face). */
 export type Depth = (z: number) => number;
@@ -11,7 +11,7 @@ export interface Wall {
   readonly thickness: Depth;
   /** where the fibre at a depth lies in the section at `z`: its radius and its height */
   fibre(z: number, depth: number): { radius: number; height: number };
-  /** the section (by the `z` of its outer face) in which the fibre at that depth lies at this height */
+  /** the section (by the `z` of its outer face) in which the fibre at that depth lies at this height; NaN beyond the profile's reach */
   sectionAt(height: number, depth: Depth): number;
   /** radius of the inside profile at a height: to the middle of a stave's finished inner face */
   insideRadius(height: number): number;
@@ -29,16 +29,18 @@ function thicknessOf(spec: Spec): Depth {
 export function wallOf(spec: Spec, profile: Profile): Wall {
   const thickness = thicknessOf(spec);
   const fibre = (z: number, depth: number): { radius: number; height: number } => {
-    const phi = lean(profile, z);
-    return { radius: profile.radius(z) - depth * Math.cos(phi), height: z - depth * Math.sin(phi) };
+    const slope = profile.slope(z);
+    const inwards = depth / Math.sqrt(1 + slope * slope);
+    // depth cos(phi) inwards and depth sin(phi) down, with phi = -atan(slope)
+    return { radius: profile.radius(z) - inwards, height: z + slope * inwards };
   };
-  const sectionAt = (height: number, depth: Depth): number => {
-    const miss = (z: number): number => fibre(z, depth(z)).height - height;
-    const margin = 1.5 * Math.max(depth(height), 1);
-    const low = Math.max(height - margin, -profile.reach);
-    const high = Math.min(height + margin, profile.reach);
-    return root(miss, low, high);
-  };
+  const sectionAt = (height: number, depth: Depth): number =>
+    newton(
+      (z) => fibre(z, depth(z)).height - height,
+      // d(sin phi)/dz is the curvature; what a varying depth adds is small
+      (z) => 1 - depth(z) * profile.curvature(z),
+      height,
+    );
   const insideRadius = (height: number): number => {
     const z = sectionAt(height, thickness);
     return fibre(z, thickness(z)).radius;

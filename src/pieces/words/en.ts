@@ -14,6 +14,7 @@ export const en = {
   },
   stave: {
     title: (count: number) => `Stave, ${count} in the ring`,
+    backedTitle: 'Stave outline on the backed face',
     mixedTitle: (number: number, count: number, width: string) =>
       `Stave ${number} of ${count}, ${width} wide`,
     station: (s: string, width: string, bevel: string, thickness: string) =>
@@ -130,6 +131,45 @@ export const en = {
     dowels: {
       title: 'Dowels',
       headings: (unit: string) => ['joint', `from the middle, along the joint ${unit}`],
+    },
+  },
+  edge: {
+    title: 'Head edge in its groove',
+    titleOf: (head: string) => `${head}: edge in its groove`,
+    groove: (width: string, depth: string) => `groove ${width} wide, ${depth} deep from the howel`,
+    howel: (depth: string) => `howel ${depth} deep`,
+    chime: (bevel: string, flat: string) => `chime bevel ${bevel} from the end, flat ${flat}`,
+    land: (thickness: string, depth: string) => `land ${thickness} × ${depth}`,
+    outerBevel: (width: string) => `outer bevel ${width} wide from the rim`,
+    innerBevel: (width: string) => `inner bevel ${width} wide from the rim`,
+    notes: {
+      section:
+        'A section along the vessel’s axis, full size, at the middle of a stave. The end plane is square to the axis.',
+      order:
+        'Chime bevel first, then the howel round, then the groove; its depth is measured square to the axis from the howel.',
+      compass: (radius: string) => `The groove’s bottom lies ${radius} from the axis.`,
+      clear: 'The land enters the groove and is home before any other wood touches.',
+      tools:
+        'Croze and howel are driven towards the work: hold the cask fast and keep both hands behind the edge.',
+    },
+  },
+  endGauge: {
+    title: 'Gauge for bevels and end cuts',
+    joint: (place: string, angle: string, slope: string) =>
+      `joint bevel ${place}: ${angle}, ${slope} per 100`,
+    endCut: (end: string, angle: string, slope: string) =>
+      `end cut ${end}: ${angle}, ${slope} per 100`,
+    widest: 'at the bilge',
+    even: 'along the whole stave',
+    atEnd: (end: string) => `at the ${end}`,
+    atEnds: 'at the ends',
+    bothEnds: 'both ends',
+    face: 'this edge on the outer face',
+    notes: {
+      use: 'Cut out each plate. Lay the long straight edge on the outer face of the stave; the slanting edge shows the joint, or the end cut.',
+      set: 'Or set a sliding bevel between the long edge and the slanting one.',
+      blade: (tilt: string) =>
+        `A saw that is set square to the stave’s edge tilts ${tilt} instead.`,
     },
   },
 };
