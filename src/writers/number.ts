@@ -1,0 +1,26 @@
+/** The one way numbers get into files: rounded, plain decimals, no exponent, no trailing zeros, no minus zero. */
+import { coordinateStep } from '../geometry/tolerance.js';
+
+const coordinateDecimals = Math.round(-Math.log10(coordinateStep));
+
+/** On a chord of 1 km this rounds an arc's rise by 2.5e-7 mm. */
+const bulgeDecimals = 12;
+
+/** A larger number in a drawing is a bug; and above 2^53 / 10^4 its last decimal would not be true. */
+const largest = 1e9;
+
+/** A coordinate or length, to 0.0001 mm. Throws for NaN, the infinities and absurd sizes: no file may hold them. */
+export function formatNumber(value: number): string {
+  return plain(value, coordinateDecimals);
+}
+
+/** The bulge of an arc, to 12 decimals. Throws as `formatNumber` does. */
+export function formatBulge(value: number): string {
+  return plain(value, bulgeDecimals);
+}
+
+function plain(value: number, decimals: number): string {
+  if (!(Math.abs(value) <= largest)) throw new RangeError(`not a number to write: ${value}`);
+  const text = value.toFixed(decimals).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
