@@ -17,34 +17,27 @@ export function recessLitres(vessel: Vessel): number {
 }
 
 /**
- * Between the howel's inner edge and the land, which seals: the round that howel and groove have cut, less the plain inside
- * (counted already) below the head's inside face, less the bevelled head above it. Each span is smooth.
+ * From the howel's inner edge to the land, which seals: what the howel and the groove have opened, less the plain inside that
+ * the capacity counts below the head's inside face, less the bevelled head above it. `y` runs outwards from that face.
  */
 function headRecess(vessel: Vessel, head: Head): number {
-  const { groove } = head;
+  const { groove, insideFace } = head;
   const inside = insideAt(groove.end, vessel.spec, vessel.ring, vessel.profile, vessel.wall);
-  const land = head.insideFace + groove.towardsEnd * head.section[1]!.y;
-  const lip = groove.innerLip;
-  const taken = (height: number): number => {
-    const beyond = (height - head.insideFace) * groove.towardsEnd;
-    return beyond > 0
-      ? Math.PI * bevelRadius(head, beyond) ** 2
-      : sectionArea(vessel, inside.radius(height));
+  const land = head.section[1]!.y;
+  const [howelEdge, lip] = [groove.howelTo, groove.innerLip].map(
+    (height) => (height - insideFace) * groove.towardsEnd,
+  ) as [number, number];
+  const opened = (y: number): number => {
+    const height = insideFace + groove.towardsEnd * y;
+    const plain = sectionArea(vessel, inside.radius(height));
+    const open = y < howelEdge ? plain : Math.PI * wallRadius(groove, inside, height) ** 2;
+    return open - (y < 0 ? plain : Math.PI * bevelRadius(head, y) ** 2);
   };
-  const over = (from: number, to: number, cut: (height: number) => number): number => {
-    if ((to - from) * groove.towardsEnd <= 0) return 0;
-    return Math.abs(integrate((height) => Math.PI * cut(height) ** 2 - taken(height), from, to, 2));
-  };
-  const inner = (limit: number): number =>
-    groove.towardsEnd > 0 ? Math.min(limit, land) : Math.max(limit, land);
-  const face = inner(head.insideFace);
-  const howelled = (height: number): number => wallRadius(groove, inside, height);
-  const beforeLip = inner(lip);
-  return (
-    over(groove.howelTo, face, howelled) +
-    over(face, beforeLip, howelled) +
-    over(beforeLip, land, () => groove.radius)
-  );
+  // smooth between these places
+  const stops = [howelEdge, 0, lip, land].filter((y) => y <= land).sort((a, b) => a - b);
+  return stops
+    .slice(1)
+    .reduce((sum, to, i) => sum + (to > stops[i]! ? integrate(opened, stops[i]!, to, 2) : 0), 0);
 }
 
 /** Radius of the inner bevel at a distance outwards from the inside face. */
