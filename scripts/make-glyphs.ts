@@ -81,7 +81,7 @@ const header = `/**
  *
  * A line is: code point (hexadecimal; none for the box that stands for every other character), advance width,
  * kerning (groups of a value and the characters that it applies to when they follow), outline (relative path
- * commands m, l, h, v and q as in SVG, but y up; every contour ends where it began), parted by tabs.
+ * commands m, l, h, v, q and z as in SVG, but y up), parted by tabs.
  */
 `;
 
@@ -110,8 +110,13 @@ function outline(glyph: Glyph): string {
     at = to;
     return text;
   };
+  const encodeContour = (contour: Command[]): string => {
+    const text = contour.map(encode).join('');
+    at = { x: contour[0]!.x, y: 0 - contour[0]!.y };
+    return `${text}z`;
+  };
   return contours(glyph)
-    .flatMap((contour) => contour.map(encode))
+    .map(encodeContour)
     .join('')
     .replaceAll(' -', '-')
     .replaceAll(/(?<=[ a-z-])0\./g, '.');

@@ -19,7 +19,8 @@ interface Glyph {
   readonly advance: number;
   /** by how much a following character is moved */
   readonly kerning: ReadonlyMap<string, number>;
-  readonly contours: readonly GlyphContour[];
+  /** relative path commands as in SVG, but y up */
+  readonly outline: string;
 }
 
 /** Height of the capitals (H and E) in font units. */
@@ -30,15 +31,23 @@ export const descent = 511;
 
 const missing = '';
 const lines = new Map<string, string>();
-const read = new Map<string, Glyph>();
+const glyphs = new Map<string, Glyph>();
+const contours = new Map<string, GlyphContour[]>();
 
 /** The letter for one character; a box for a character that the table lacks. */
 export function glyphOf(character: string): Glyph {
-  const known = read.get(character);
-  if (known) return known;
-  const glyph = parse(lineOf(character));
-  read.set(character, glyph);
-  return glyph;
+  return remembered(glyphs, character, () => parse(lineOf(character)));
+}
+
+/** Its outline, taken apart. */
+export function contoursOf(character: string): readonly GlyphContour[] {
+  return remembered(contours, character, () => parseOutline(glyphOf(character).outline));
+}
+
+function remembered<T>(known: Map<string, T>, key: string, make: () => T): T {
+  const value = known.get(key) ?? make();
+  known.set(key, value);
+  return value;
 }
 
 /** The characters that are drawn as themselves, in order of their code points. */
@@ -62,11 +71,7 @@ function indexLines(): void {
 
 function parse(line: string): Glyph {
   const [, advance = '', kerning = '', outline = ''] = line.split('\t');
-  return {
-    advance: Number(advance),
-    kerning: parseKerning(kerning),
-    contours: parseOutline(outline),
-  };
+  return { advance: Number(advance), kerning: parseKerning(kerning), outline };
 }
 
 function parseKerning(text: string): Map<string, number> {
@@ -80,15 +85,24 @@ function parseKerning(text: string): Map<string, number> {
 }
 
 function parseOutline(text: string): GlyphContour[] {
-  const contours: { start: Point; segments: GlyphSegment[] }[] = [];
+  const all: { start: Point; segments: GlyphSegment[] }[] = [];
   let at: Point = { x: 0, y: 0 };
   const step = (dx = 0, dy = 0): Point => ({ x: at.x + dx, y: at.y + dy });
   for (const [, command, values = ''] of text.matchAll(/([a-z])([^a-z]*)/g)) {
     const [a, b, c, d] = (values.match(/-?[\d.]+/g) ?? []).map(Number);
+    if (command === 'm') {
+      at = step(a, b);
+      all.push({ start: at, segments: [] });
+      continue;
+    }
+    const { start, segments } = all.at(-1)!;
+    if (command === 'z') {
+      at = start;
+      continue;
+    }
     const to = command === 'q' ? step(c, d) : command === 'v' ? step(0, a) : step(a, b);
-    if (command === 'm') contours.push({ start: to, segments: [] });
-    else contours.at(-1)!.segments.push(command === 'q' ? { control: step(a, b), to } : { to });
+    segments.push(command === 'q' ? { control: step(a, b), to } : { to });
     at = to;
   }
-  return contours;
+  return all;
 }

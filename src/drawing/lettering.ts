@@ -3,7 +3,7 @@ import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Lettering } from './drawing.js';
 import type { GlyphContour, GlyphSegment } from './glyphs.js';
-import { ascent, capHeight, descent, glyphOf } from './glyphs.js';
+import { ascent, capHeight, contoursOf, descent, glyphOf } from './glyphs.js';
 
 export type { GlyphContour, GlyphSegment } from './glyphs.js';
 
@@ -58,13 +58,37 @@ export function letteringOutlines(lettering: Lettering): GlyphContour[] {
   const place = placer(lettering, width);
   return letters.flatMap(({ character, x }) => {
     const shift = (point: Point) => place({ x: point.x + x, y: point.y });
-    return glyphOf(character).contours.map((contour) => ({
+    return contoursOf(character).map((contour) => ({
       start: shift(contour.start),
       segments: contour.segments.map(({ control, to }) =>
         control ? { control: shift(control), to: shift(to) } : { to: shift(to) },
       ),
     }));
   });
+}
+
+/** A lettering in font units, and how it is set down: scaled, turned, then moved to `origin`. */
+export interface SetText {
+  /** path commands as in SVG, but y up; M starts each letter, the rest are relative */
+  readonly path: string;
+  readonly scale: number;
+  readonly angle: number;
+  readonly origin: Point;
+}
+
+/** The outlines once more, for formats that can scale a path themselves: whole numbers, and nothing to work out. */
+export function letteringPath(lettering: Lettering): SetText {
+  const { letters, width } = layOut(lettering.text);
+  const path = letters
+    .map(({ character, x }) => ({ x, outline: glyphOf(character).outline }))
+    .filter(({ outline }) => outline !== '')
+    .map(({ x, outline }) => `M${x} 0${outline}`);
+  return {
+    path: path.join(''),
+    scale: lettering.height / capHeight,
+    angle: lettering.angle,
+    origin: placer(lettering, width)({ x: 0, y: 0 }),
+  };
 }
 
 /** The same outlines as closed curves of straight segments within 0.02 mm, for formats without Bézier curves. */
@@ -109,7 +133,7 @@ const inks = new Map<string, { left: number; right: number }>();
 function inkOf(character: string): { left: number; right: number } {
   const known = inks.get(character);
   if (known) return known;
-  const xs = glyphOf(character).contours.flatMap(({ start, segments }) => [
+  const xs = contoursOf(character).flatMap(({ start, segments }) => [
     start.x,
     ...segments.flatMap(({ control, to }) => (control ? [control.x, to.x] : [to.x])),
   ]);
