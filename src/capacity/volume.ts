@@ -11,7 +11,10 @@ export function sectionArea(vessel: Vessel, r: number): number {
 }
 
 /** Heights between which the vessel holds: the heads' inside faces; a tub from its bottom to its rim. */
-export function holdingHeights(vessel: Vessel): { from: number; to: number } {
+export function holdingHeights(vessel: Pick<Vessel, 'spec' | 'heads'>): {
+  from: number;
+  to: number;
+} {
   const { top, bottom } = vessel.heads;
   return { from: bottom.insideFace, to: top ? top.insideFace : vessel.spec.height / 2 };
 }
