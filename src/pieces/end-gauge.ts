@@ -1,4 +1,4 @@
-/** Plates whose slanting edge is a joint bevel or an end cut, full size, to set a sliding bevel by. */
+/** Corner gauges for the joint bevels and the end cuts, full size, held on the outer face. */
 import type { Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
@@ -9,25 +9,27 @@ import { widestHeight } from '../vessel/profile.js';
 import type { Vessel } from '../vessel/vessel.js';
 import type { Words } from './words/index.js';
 
-/** Every plate: length along the face, and height of its slanting edge. */
-const plate = { length: 130, height: 60 };
+/** Every gauge: its foot lies on the outer face, its arm hangs down past the corner along the joint or the end. */
+const foot = { length: 105, height: 28 };
+const arm = { width: 28, length: 60 };
 const gap = 14;
 
 interface Angle {
   readonly text: string;
-  readonly angle: number;
+  /** how far the edge leans inwards, away from the outer face's corner; negative where it leans out past it */
+  readonly inward: number;
 }
 
 export function endGauge(vessel: Vessel, words: Words): Drawing {
   const angles = anglesOf(vessel, words);
   const { title, notes } = words.endGauge;
   const part = merge(
-    ...angles.map(({ text, angle }, i) =>
-      plateAt({ x: 0, y: -i * (plate.height + gap) }, text, angle, words),
+    ...angles.map((each, i) =>
+      gaugeAt({ x: 0, y: -i * (arm.length + foot.height + gap) }, each, words),
     ),
     label(
       `${title}. ${vessel.spec.title}`,
-      { x: 0, y: plate.height + 8 },
+      { x: -foot.length, y: foot.height + 8 },
       { height: heights.heading },
     ),
   );
@@ -43,11 +45,11 @@ function anglesOf({ spec, meanStave }: Vessel, words: Words): Angle[] {
   const { joint, endCut, widest, atEnds, even, bothEnds } = words.endGauge;
   const bevel = (place: string, z: number): Angle => {
     const angle = meanStave.bevel(z);
-    return { text: joint(place, angleText(angle), per100Text(angle)), angle };
+    return { text: joint(place, angleText(angle), per100Text(angle)), inward: angle };
   };
   const cut = (place: string, angle: number): Angle => ({
     text: endCut(place, angleText(angle, 1), per100Text(angle)),
-    angle,
+    inward: -angle,
   });
   const bevels =
     spec.vessel === 'tub'
@@ -61,24 +63,24 @@ function anglesOf({ spec, meanStave }: Vessel, words: Words): Angle[] {
   return [...bevels, ...cuts];
 }
 
-/**
- * Stands on its long lower edge, which lies on the outer face. The slanting edge leans from square by the angle,
- * inwards as it leaves the face when the angle is positive: the stave's wood lies under the plate's other side.
- */
-function plateAt(at: Point, text: string, angle: number, words: Words): Part {
-  const lean = plate.height * Math.tan(angle);
+/** Fits the corner between the outer face, along -x, and the joint or end, downwards; the wood lies in the notch. */
+function gaugeAt(at: Point, { text, inward }: Angle, words: Words): Part {
   const corner = (x: number, y: number): Point => ({ x: at.x + x, y: at.y + y });
+  const run = -arm.length * Math.tan(inward);
+  const right = arm.width + Math.max(0, run);
+  const outline = polygon([
+    corner(-foot.length, 0),
+    corner(0, 0),
+    corner(run, -arm.length),
+    corner(right, -arm.length),
+    corner(right, foot.height),
+    corner(-foot.length, foot.height),
+  ]);
+  const small = { height: heights.small };
   return merge(
-    strokes(
-      'outline',
-      polygon([
-        corner(0, 0),
-        corner(plate.length, 0),
-        corner(plate.length - lean, plate.height),
-        corner(0, plate.height),
-      ]),
-    ),
-    label(text, corner(6, plate.height / 2 + 2), { height: heights.small }),
-    label(words.endGauge.face, corner(6, 4), { height: heights.small }),
+    strokes('outline', outline),
+    label(text, corner(4 - foot.length, foot.height - 11), small),
+    label(words.endGauge.face, corner(4 - foot.length, 5), small),
+    label(words.endGauge.wood, corner(12 - foot.length, -14), small),
   );
 }

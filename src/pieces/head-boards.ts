@@ -11,7 +11,7 @@ import type { Board } from '../vessel/boards.js';
 import type { Head } from '../vessel/head.js';
 import type { Vessel } from '../vessel/vessel.js';
 import { bores } from './head-bores.js';
-import { headLegend } from './head-legend.js';
+import { boardLegend } from './head-legend.js';
 import { namedHeads } from './head-names.js';
 import { overlap, sideInside } from './rim.js';
 import type { Words } from './words/index.js';
@@ -25,7 +25,7 @@ export function headBoards(vessel: Vessel, words: Words): Drawing[] {
         `${name}-board-${i + 1}`,
         heading,
         part,
-        headLegend(head, vessel.spec.units, words),
+        boardLegend(head, i, vessel.spec.units, words),
       );
     }),
   );
@@ -111,7 +111,7 @@ function blankDimensions(
       text(board.length),
       { x: left, y: -half },
       { x: right, y: -half },
-      { x: 0, y: -half - 12 },
+      { x: 0, y: -half - 18 },
     ),
     dimensionLine(
       text(2 * half),

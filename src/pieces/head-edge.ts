@@ -93,7 +93,7 @@ function headDimensions({ head, section, text }: View): Part {
       { x: left - column * columns, y: 0 },
       { angle: Math.PI / 2 },
     );
-  return merge(upright(spec.thickness, faces.outside, 1), upright(spec.edge.fromInside, middle, 2));
+  return merge(upright(spec.edge.fromInside, middle, 1), upright(spec.thickness, faces.outside, 2));
 }
 
 interface Pointed {
@@ -161,7 +161,7 @@ function farLabels(view: View): Part {
       target: sectionPlace(vessel, head, groove.howelRadius(howel), howel),
     },
   ];
-  return labelColumn(labels, view, section.faces.inside - up * 2 * row, -up);
+  return labelColumn(labels, view, section.faces.inside - up * 2 * row, up > 0 ? -1 : 1);
 }
 
 /** A column of labels left of the groove, from a height onwards. */

@@ -15,12 +15,7 @@ export function headLegend(head: Head, units: Units, words: Words): Legend {
   const sentences = [
     notes.seen,
     notes.groove(text(groove.radius)),
-    notes.edge(
-      text(spec.edge.thickness),
-      text(head.landDepth),
-      text(spec.edge.outerBevel),
-      text(spec.edge.innerBevel),
-    ),
+    edgeNote(head, text, words),
     notes.land(text(spec.edge.fromInside), text(spec.thickness)),
     ...(groove.opening > 0 ? [notes.opening(text(groove.opening), text(girth))] : []),
     notes.allowance(text(boardLengthAllowance)),
@@ -35,7 +30,39 @@ export function headLegend(head: Head, units: Units, words: Words): Legend {
   return { notes: sentences, tables };
 }
 
-export function boardTable({ boards }: Head, units: Units, words: Words): Table {
+/** The sheet of one board: its blank, its own dowels, and the edge it shares with the others. */
+export function boardLegend(head: Head, index: number, units: Units, words: Words): Legend {
+  const { notes, boardNotes } = words.head;
+  const { spec } = head;
+  const text = (mm: number): string => withUnit(mm, units, words);
+  const dowels = dowelTable(head, units, words, [index, index + 1]);
+  const drilled = dowels.rows.some((row) => row[1] !== noDowel);
+  const sentences = [
+    boardNotes.seen,
+    boardNotes.blank,
+    ...(drilled
+      ? [boardNotes.dowels(text(spec.dowels.diameter), text(spec.dowels.length / 2))]
+      : []),
+    edgeNote(head, text, words),
+    notes.land(text(spec.edge.fromInside), text(spec.thickness)),
+    words.caution.machines,
+  ];
+  const boards = boardTable(head, units, words);
+  const own = { ...boards, rows: boards.rows.slice(index, index + 1) };
+  return { notes: sentences, tables: [own, ...(drilled ? [dowels] : [])] };
+}
+
+function edgeNote({ spec, landDepth }: Head, text: (mm: number) => string, words: Words): string {
+  const { thickness, outerBevel, innerBevel } = spec.edge;
+  return words.head.notes.edge(
+    text(thickness),
+    text(landDepth),
+    text(outerBevel),
+    text(innerBevel),
+  );
+}
+
+function boardTable({ boards }: Head, units: Units, words: Words): Table {
   return {
     title: words.head.boards.title,
     headings: words.head.boards.headings(words.unitNames[units]),
@@ -48,16 +75,23 @@ export function boardTable({ boards }: Head, units: Units, words: Words): Table 
   };
 }
 
-function dowelTable({ dowels, joints }: Head, units: Units, words: Words): Table {
-  const rows = joints.map((_, i) => {
-    const places = dowels
-      .filter(({ joint }) => joint === i + 1)
-      .map(({ x }) => shortLengthText(x, units));
-    return [String(i + 1), places.join(',  ') || '-'];
+const noDowel = '-';
+
+/** Of all joints, or of those that are named and exist. */
+function dowelTable(
+  { dowels, joints }: Head,
+  units: Units,
+  words: Words,
+  of?: readonly number[],
+): Table {
+  const numbers = joints.map((_, i) => i + 1).filter((joint) => !of || of.includes(joint));
+  const rows = numbers.map((number) => {
+    const places = dowels.filter(({ joint }) => joint === number);
+    return [
+      String(number),
+      places.map(({ x }) => shortLengthText(x, units)).join(',  ') || noDowel,
+    ];
   });
-  return {
-    title: words.head.dowels.title,
-    headings: words.head.dowels.headings(words.unitNames[units]),
-    rows,
-  };
+  const headings = words.head.dowels.headings(words.unitNames[units]);
+  return { title: words.head.dowels.title, headings, rows };
 }

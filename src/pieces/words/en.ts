@@ -124,6 +124,12 @@ export const en = {
       blanks:
         'Flagging may be laid in the joints; no glue touches what is to be drunk unless local food rules allow it.',
     },
+    boardNotes: {
+      seen: 'Seen from outside, as in the head: the upper edge is towards the higher number. The grain runs along the board.',
+      blank: 'The narrow lines beyond the outline are the ends of the blank to saw first.',
+      dowels: (diameter: string, depth: string) =>
+        `Dowel holes: ${diameter} wide, ${depth} deep into this board, at mid-thickness, square to the joint.`,
+    },
     boards: {
       title: 'Boards',
       headings: (unit: string) => ['board', `width ${unit}`, `cut length ${unit}`, `chord ${unit}`],
@@ -164,10 +170,11 @@ export const en = {
     atEnd: (end: string) => `at the ${end}`,
     atEnds: 'at the ends',
     bothEnds: 'both ends',
-    face: 'this edge on the outer face',
+    face: 'this edge lies on the outer face',
+    wood: 'stave, outer face up',
     notes: {
-      use: 'Cut out each plate. Lay the long straight edge on the outer face of the stave; the slanting edge shows the joint, or the end cut.',
-      set: 'Or set a sliding bevel between the long edge and the slanting one.',
+      use: 'Cut out each gauge. Its foot lies on the outer face, square across for a joint, lengthwise for an end cut; no light may show along the arm.',
+      set: 'Or set a sliding bevel to the corner.',
       blade: (tilt: string) =>
         `A saw that is set square to the stave’s edge tilts ${tilt} instead.`,
     },
