@@ -1,5 +1,6 @@
 /** Holds plain data against the spec file's schema: what is wrong, and what can be used all the same. */
-import { issuesOf, unknownKey } from './complaints.js';
+import * as z from 'zod/mini';
+import { issuesOf } from './complaints.js';
 import { fileSchema, type Kind } from './file-schema.js';
 import type { Given } from './given.js';
 import type { Issue, SpecPath } from './issue.js';
@@ -24,16 +25,19 @@ export function checkFile(data: Data): CheckedFile {
 const isKind = (value: unknown): value is Kind => value === 'cask' || value === 'tub';
 const isUnits = (value: unknown): value is Units => value === 'mm' || value === 'in';
 
+/** Interpreted: compiling the schema pays only from the tenth file on, and pages may forbid it. */
+const asIs = { reportInput: true, jitless: true };
+
 function checkAs(data: Data, units: Units, kind: Kind): CheckedFile {
-  const { schema, keys } = fileSchema(units, kind);
-  const whole = schema.safeParse(data, { reportInput: true });
+  const schema = fileSchema(units, kind);
+  const whole = schema.safeParse(data, asIs);
   if (whole.success) return { units, kind, given: whole.data, issues: [] };
-  const issues = whole.error.issues.flatMap((complaint) => issuesOf(complaint, keys, kind));
+  const issues = whole.error.issues.flatMap((complaint) => issuesOf(complaint, schema, kind));
   const usable = without(
     data,
     issues.map(({ path }) => path),
   );
-  const partial = schema.partial().safeParse(usable);
+  const partial = z.partial(schema).safeParse(usable, asIs);
   return { units, kind, given: partial.success ? (partial.data as Given) : {}, issues };
 }
 
@@ -48,11 +52,4 @@ function without(data: Data, paths: readonly SpecPath[]): Data {
     if (node && typeof node === 'object') delete (node as Data)[String(steps.at(-1))];
   }
   return copy;
-}
-
-/** Names the known keys beside an unknown one that the YAML reader found before the schema did. */
-export function explainUnknown(issue: Issue, { units, kind }: CheckedFile): Issue {
-  if (issue.code !== 'unknown-key' || 'allowed' in issue.values) return issue;
-  const explained = unknownKey(issue.path, fileSchema(units, kind).keys, kind);
-  return { ...explained, values: { ...explained.values, ...issue.values } };
 }

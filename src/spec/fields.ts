@@ -1,5 +1,5 @@
 /** The kinds of value that a spec file holds, each as a zod schema that says what it found and what is allowed. */
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { millimetresOf, millimetresPerInch, inchPattern } from './length.js';
 import { nearest } from './nearest.js';
 import { shown } from './shown.js';
@@ -9,19 +9,20 @@ type Values = Record<string, string | number>;
 /** A value, or what is wrong with it. */
 type Outcome<T> = { readonly value: T } | { readonly code: string; readonly values: Values };
 
-/** `json` describes the value to editors; `read` judges it. */
+/** What editors are told of each key: description, type, limits, as JSON Schema. */
+export const forEditors = z.registry<Record<string, unknown>>();
+
+/** `json` describes the value to editors; `read` judges it. One small zod object each: start-up pays for every one. */
 function field<T>(json: Record<string, unknown>, read: (raw: unknown) => Outcome<T>) {
-  return z
-    .unknown()
-    .meta(json)
-    .transform((raw, context): T => {
-      const outcome = raw === undefined ? { code: 'missing', values: {} } : read(raw);
-      if ('value' in outcome) return outcome.value;
-      const found = 'found' in outcome.values ? {} : { found: shown(raw) };
-      const params = { code: outcome.code, values: { ...found, ...outcome.values } };
-      context.addIssue({ code: 'custom', params });
-      return z.NEVER;
-    });
+  const judge = (raw: unknown, context: z.core.ParsePayload): T => {
+    const outcome = raw === undefined ? { code: 'missing', values: {} } : read(raw);
+    if ('value' in outcome) return outcome.value;
+    const found = 'found' in outcome.values ? {} : { found: shown(raw) };
+    const params = { code: outcome.code, values: { ...found, ...outcome.values } };
+    context.issues.push({ code: 'custom', input: raw, params });
+    return z.NEVER;
+  };
+  return z.transform(judge).register(forEditors, json);
 }
 
 /** A length in the file's units; the limits are millimetres. */

@@ -1,15 +1,20 @@
 /** Finds the word that a slip of the keyboard was meant to be. */
 
-/** The nearest of `words`, or null when none is near enough to be worth naming. */
+/** The nearest of `words`, or null when none is near enough to be worth naming: two letters in five may differ. */
 export function nearest(word: string, words: readonly string[]): string | null {
   const typed = plain(word.slice(0, 40));
   let best: string | null = null;
-  let least = Math.max(2, Math.ceil(typed.length / 2)) + 1;
+  let least = Math.max(1, Math.floor(0.4 * typed.length)) + 1;
   for (const candidate of words) {
-    const distance = editDistance(typed, plain(candidate));
+    const distance = isStartOf(typed, plain(candidate)) ? 1 : editDistance(typed, plain(candidate));
     if (distance < least) [best, least] = [candidate, distance];
   }
   return best;
+}
+
+/** `thick` for thickness, `bilgeDiameter` for bilge. */
+function isStartOf(a: string, b: string): boolean {
+  return Math.min(a.length, b.length) >= 3 && (a.startsWith(b) || b.startsWith(a));
 }
 
 /** Case, spaces, hyphens and underlines are no difference worth a letter. */

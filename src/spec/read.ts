@@ -1,5 +1,5 @@
 /** From YAML text to a checked spec: parse, hold against the schema, check key against key, fill in defaults. */
-import { checkFile, explainUnknown } from './check-file.js';
+import { checkFile } from './check-file.js';
 import { fillIn } from './defaults.js';
 import { fault } from './fault.js';
 import type { Given } from './given.js';
@@ -33,10 +33,7 @@ export function readSpec(text: string): ReadSpec {
   const found = [...source.issues, ...tree.issues];
   if (!tree.data) return { spec: null, issues: found, units: 'mm', locate };
   const file = checkFile(tree.data);
-  const known = [
-    ...found.map((issue) => explainUnknown(issue, file)),
-    ...withoutAliased(file.issues, found),
-  ];
+  const known = [...found, ...withoutAliased(file.issues, found)];
   const { spec, issues } = judge(file.given, known);
   return {
     spec,

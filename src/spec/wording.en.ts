@@ -161,12 +161,12 @@ export const wordingEnglish: Readonly<Record<string, (say: Say) => Wording>> = {
     ),
   'unknown-key': (say) => {
     const near = say.has('meant') ? `Did you mean \`${say.word('meant')}\`?` : '';
-    const away = say.has('elsewhere') ? `The key belongs under ${say.word('elsewhere')}.` : '';
+    const away = say.has('elsewhere') ? `It belongs under ${say.word('elsewhere')}.` : '';
     return words(
       say.word('found'),
       say.word('allowed'),
       `\`${say.key}\` is not a key of a spec.`,
-      away || near || 'Take it out.',
+      near || away || 'Take it out.',
     );
   },
   'key-doubled': (say) =>

@@ -39,7 +39,7 @@ export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
     const { anchor, tag } = node as Scalar;
     if (anchor)
       issues.push(fault('yaml-anchor', path, { found: `&${anchor.slice(0, 40)}`, ...at() }));
-    if (tag) issues.push(fault('yaml-tag', path, { found: tag.slice(0, 60), ...at() }));
+    if (tag) issues.push(fault('yaml-tag', path, { found: shortTag(tag), ...at() }));
     if (isMap(node)) return plainMap(node.items as Pair<Node | null, Node | null>[], path);
     if (isSeq(node)) return node.items.map((item, i) => plain(item as Node, [...path, i]));
     return scalarValue(node as Scalar, path.at(-1));
@@ -64,6 +64,9 @@ export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
     return data;
   }
 }
+
+/** As the file writes it: `!!str` for YAML's own. */
+const shortTag = (tag: string): string => tag.replace(/^tag:yaml.org,2002:/, '!!').slice(0, 60);
 
 function keyText(key: Node | null): string | null {
   if (!isScalar(key) || key.tag || key.anchor) return null;
