@@ -16,9 +16,11 @@ import type { PaperName } from './sheets/paper.js';
 import type { Message } from './spec/issue.js';
 import { putIntoWords, readSpec } from './spec/read.js';
 import type { Spec } from './spec/spec.js';
+import { writeSpec } from './spec/write.js';
 import { solveVessel } from './vessel/solve.js';
 import type { Vessel } from './vessel/vessel.js';
 import { toDxf } from './writers/dxf.js';
+import { toHtml } from './writers/html.js';
 import { toSvg } from './writers/svg.js';
 
 export type Format = 'svg' | 'dxf' | 'pdf';
@@ -67,12 +69,35 @@ export function drawVessel(vessel: Vessel, options: Partial<DrawOptions> = {}): 
 
 /** Every drawing in every format that is asked for. */
 export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
+  return render(drawVessel(vessel, options), vessel.spec, options);
+}
+
+/** A folder's worth: the drawings, the spec with every default written out, a page that shows them. Empty without drawings. */
+export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
+  const { spec } = vessel;
+  const drawings = drawVessel(vessel, options);
+  if (drawings.length === 0) return [];
+  const files = await render(drawings, spec, options);
+  const pieces = drawings.map(({ name, title }) => ({ name, title, formats: options.formats }));
+  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml' });
+  return [
+    { name: 'spec.yaml', content: writeSpec(spec) },
+    { name: 'index.html', content: page },
+    ...files,
+  ];
+}
+
+async function render(
+  drawings: readonly Drawing[],
+  spec: Spec,
+  options: DrawOptions,
+): Promise<OutFile[]> {
   const files: OutFile[] = [];
-  for (const drawing of drawVessel(vessel, options)) {
+  for (const drawing of drawings) {
     for (const format of options.formats) {
       files.push({
         name: `${drawing.name}.${format}`,
-        content: await writers[format](drawing, vessel.spec, options),
+        content: await writers[format](drawing, spec, options),
       });
     }
   }
@@ -86,7 +111,7 @@ const writers: Record<Format, Writer> = {
   dxf: (drawing, _spec, { letteringAs }) => {
     const whole = withLegend(drawing);
     return letteringAs === 'outlines'
-      ? toDxf(whole, { letteringAs, outlines: letteringCurves })
+      ? toDxf(whole, { letteringAs, outlinesOf: letteringCurves })
       : toDxf(whole);
   },
   pdf: async (drawing, spec, { paper, printed, font }) => {

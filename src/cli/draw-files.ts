@@ -1,0 +1,37 @@
+/** The files that `draw` makes of one vessel, each with its place on the disk. */
+import { join, resolve } from 'node:path';
+import { packVessel, type Vessel } from '../index.js';
+import { inMillimetres, type DrawingOptions } from './draw-options.js';
+import type { Io } from './io.js';
+import type { FileToWrite } from './write-whole.js';
+
+/** A file with its path as people are told it. */
+export type DrawnFile = FileToWrite & { readonly shown: string };
+
+/** Empty where the vessel has none of the pieces that are asked for, such as `stave-each` of equal staves. */
+export async function drawnFiles(
+  vessel: Vessel,
+  folder: string,
+  { formats, pieces, paper, printed, fan, lettering }: DrawingOptions,
+  io: Io,
+): Promise<DrawnFile[]> {
+  const pack = await packVessel(vessel, {
+    formats,
+    font: io.font,
+    ...(pieces && { pieces }),
+    ...(paper && { paper }),
+    ...(printed && { printed }),
+    ...(fan && { fan: inMillimetres(fan, vessel.spec.units) }),
+    ...(lettering && { letteringAs: lettering }),
+  });
+  return pack.map(({ name, content }) => {
+    const shown = join(folder, safe(name));
+    return { path: resolve(io.folder, shown), content, shown };
+  });
+}
+
+/** Names come from the pieces, never from a title; this is the lock on that door. */
+function safe(name: string): string {
+  if (/^[a-z0-9]+(-[a-z0-9]+)*\.(svg|dxf|pdf|yaml|html)$/.test(name)) return name;
+  throw new Error(`a file was to be named ${JSON.stringify(name)}`);
+}

@@ -1,0 +1,47 @@
+/** The options of `draw`, and what can be wrong with them together or with a vessel. */
+import type { DrawOptions, Vessel } from '../index.js';
+import type { Range } from './option-values.js';
+
+export interface DrawingOptions {
+  readonly out: string;
+  readonly formats: DrawOptions['formats'];
+  readonly pieces?: readonly string[];
+  readonly paper?: DrawOptions['paper'];
+  readonly printed?: DrawOptions['printed'];
+  readonly fan?: Range;
+  readonly lettering?: DrawOptions['letteringAs'];
+  readonly replace?: true;
+  readonly quiet?: true;
+}
+
+/** Why an option has nothing to act on, or null. A mistyped command is better refused than half done. */
+export function optionWithoutUse(options: DrawingOptions): string | null {
+  const { formats, pieces, paper, printed, fan, lettering } = options;
+  if ((paper || printed) && !formats.includes('pdf'))
+    return `--${paper ? 'paper' : 'printed'} is for PDF, and --formats leaves pdf out`;
+  if (lettering && !formats.includes('dxf'))
+    return '--lettering is for DXF, and --formats leaves dxf out';
+  if (fan && pieces && !pieces.includes('stave-fan'))
+    return '--fan is for the piece stave-fan, and --pieces leaves it out';
+  return null;
+}
+
+const mostWidths = 60;
+
+/** Why a vessel cannot have a fan of these widths, or null. */
+export function fanThatCannotBe(fan: Range, { spec }: Vessel): string | null {
+  const { from, to } = inMillimetres(fan, spec.units);
+  const { outside } = spec;
+  const widest = outside.kind === 'cask' ? outside.bilge : Math.max(outside.top, outside.bottom);
+  if (to > widest / 2)
+    return `--fan: a stave ${fan.to} ${spec.units} wide is more than half of the vessel's diameter`;
+  const step = spec.units === 'in' ? 25.4 / 4 : 5;
+  if ((to - from) / step > mostWidths)
+    return `--fan: from ${fan.from} to ${fan.to} ${spec.units} is more than ${mostWidths} widths`;
+  return null;
+}
+
+export function inMillimetres({ from, to }: Range, units: 'mm' | 'in'): Range {
+  const factor = units === 'in' ? 25.4 : 1;
+  return { from: from * factor, to: to * factor };
+}

@@ -1,0 +1,112 @@
+/** `staveloft draw`: the full-size patterns of one spec or several, written to a folder. */
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import { formats, paperNames, pieces } from '../index.js';
+import { drawnFiles, type DrawnFile } from './draw-files.js';
+import { fanThatCannotBe, optionWithoutUse, type DrawingOptions } from './draw-options.js';
+import { drawReport } from './draw-report.js';
+import { exitCode, type Answer } from './exit-code.js';
+import { foldersFor } from './folders.js';
+import type { Io } from './io.js';
+import { fanOf, oneOf, printedOf, someOf } from './option-values.js';
+import { planSpecs, sayWarnings, type Planned } from './plans.js';
+import { oneLine } from './say.js';
+import { writeWhole } from './write-whole.js';
+
+const pieceLines = pieces.map(
+  ({ name, about, onRequest }) =>
+    `  ${name.padEnd(14)}${about}${onRequest ? ' (only if asked for by name)' : ''}`,
+);
+
+const examples = `
+Pieces:
+${pieceLines.join('\n')}
+
+Examples:
+  staveloft draw my-cask.yaml --out my-cask
+  staveloft draw my-cask.yaml --out my-cask --pieces stave,head --formats dxf
+  staveloft draw my-cask.yaml --out my-cask --paper a3 --printed 99.6x99.8 --replace
+  staveloft draw keg.yaml bucket.yaml --out patterns     a folder for each: patterns/keg ...
+
+Print PDF files at actual size, 100 %, and measure the square on the sheet before you cut.`;
+
+export function addDraw(program: Command, io: Io, answer: Answer): void {
+  const command = program
+    .command('draw')
+    .summary('draw full-size patterns')
+    .description(
+      'Draw the full-size patterns of a vessel as SVG, DXF and PDF, with its spec and a page that shows them.',
+    )
+    .argument('<spec...>', 'YAML files, or - for standard input')
+    .requiredOption('--out <folder>', 'the folder to write to; made if it is missing')
+    .action(async (specs: string[], _options, command: Command) => {
+      answer(await draw(specs, command.optsWithGlobals<DrawingOptions>(), io));
+    });
+  addChoices(command).addHelpText('after', examples);
+}
+
+function addChoices(command: Command): Command {
+  const lettering = ['text', 'outlines'] as const;
+  const names = pieces.map(({ name }) => name);
+  return command
+    .option('--formats <list>', 'some of svg, dxf, pdf; all unless given', someOf(formats))
+    .option('--pieces <list>', 'some of the pieces below', someOf(names))
+    .option(
+      '--paper <size>',
+      `PDF: ${paperNames.join(', ')}; a4 unless given, letter for inches`,
+      oneOf(paperNames),
+    )
+    .option(
+      '--printed <mm>',
+      'PDF: what the 100 mm square measures as printed, across x along the page',
+      printedOf,
+    )
+    .option('--fan <range>', 'stave-fan: widths in the units of the spec, such as 60-110', fanOf)
+    .option(
+      '--lettering <how>',
+      'DXF: lettering as text or as outlines; text unless given',
+      oneOf(lettering),
+    )
+    .option('--replace', 'write over files that are there already');
+}
+
+async function draw(
+  specs: readonly string[],
+  given: Partial<DrawingOptions> & { out: string },
+  io: Io,
+): Promise<0 | 2> {
+  const options = { ...given, formats: given.formats ?? formats };
+  const folders = foldersFor(specs);
+  if ('clash' in folders) return refuse(folders.clash, io);
+  const idle = optionWithoutUse(options);
+  if (idle) return refuse(idle, io);
+  const planned = await planSpecs(specs, io);
+  if (!planned) return exitCode.badInput;
+  const unfit = unfitFan(planned, options);
+  if (unfit) return refuse(unfit, io);
+  if (!options.quiet) sayWarnings(planned, io);
+  const files: DrawnFile[] = [];
+  for (const [i, { file, vessel }] of planned.entries()) {
+    const drawn = await drawnFiles(vessel, join(options.out, folders.names[i]!), options, io);
+    if (drawn.length === 0) return refuse(`${file}: this vessel has none of these pieces`, io);
+    files.push(...drawn);
+  }
+  return write(files, options, io);
+}
+
+function unfitFan(planned: readonly Planned[], { fan }: DrawingOptions): string | null {
+  if (!fan) return null;
+  return planned.map(({ vessel }) => fanThatCannotBe(fan, vessel)).find((text) => text) ?? null;
+}
+
+function write(files: readonly DrawnFile[], options: DrawingOptions, io: Io): 0 | 2 {
+  const refusal = writeWhole(files, options.replace === true);
+  if (refusal !== null) return refuse(refusal, io);
+  if (!options.quiet) io.out(drawReport(files));
+  return exitCode.done;
+}
+
+function refuse(text: string, io: Io): 2 {
+  io.err(oneLine(text));
+  return exitCode.badInput;
+}

@@ -1,0 +1,37 @@
+/** Figures for people: one section after the other, in the units of the spec. */
+import type { Figures, Message, Spec } from '../index.js';
+import { columns, pairs } from './columns.js';
+import { headSections } from './figures-heads.js';
+import { figureFormat, type FigureFormat } from './figure-format.js';
+import { hoopSection } from './figures-hoops.js';
+import { staveSection } from './figures-staves.js';
+
+export function figuresText(figures: Figures, spec: Spec, warnings: readonly Message[]): string {
+  const format = figureFormat(spec.units);
+  return [
+    `${spec.title}\n${spec.vessel}, ${format.note}\n`,
+    capacitySection(figures, spec, format),
+    staveSection(figures, spec, format),
+    ...headSections(figures, spec, format),
+    hoopSection(figures, format),
+    warningSection(warnings),
+  ]
+    .filter((section) => section !== '')
+    .join('\n');
+}
+
+function capacitySection(figures: Figures, spec: Spec, { litres }: FigureFormat): string {
+  const from = spec.vessel === 'cask' ? 'between the heads' : 'from the bottom to the rim';
+  return `Capacity\n${pairs([
+    [from, litres(figures.capacityLitres, 1)],
+    ['groove, howel and bevels', `${litres(figures.recessLitres, 2)}, left out of it`],
+  ])}`;
+}
+
+function warningSection(warnings: readonly Message[]): string {
+  if (warnings.length === 0) return '';
+  return `Warnings\n${columns(
+    warnings.map(({ key, text }) => [key === '' ? text : `${key}: ${text}`]),
+    '  ',
+  )}`;
+}

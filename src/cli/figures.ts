@@ -1,0 +1,40 @@
+/** `staveloft figures`: every number of a vessel, for people or for programs. */
+import type { Command } from 'commander';
+import { figuresOf } from '../index.js';
+import { exitCode, type Answer } from './exit-code.js';
+import { figuresJson } from './figures-json.js';
+import { figuresText } from './figures-text.js';
+import type { Io } from './io.js';
+import { planSpecs } from './plans.js';
+
+const examples = `
+Examples:
+  staveloft figures my-cask.yaml
+  staveloft figures my-cask.yaml --json > figures.json
+  staveloft new bucket | staveloft figures -
+
+For people: in the units of the spec, inches also as fractions to 1/32.
+For programs (--json): mm, degrees, litres and kg; schemas/figures.schema.json describes it.`;
+
+export function addFigures(program: Command, io: Io, answer: Answer): void {
+  program
+    .command('figures')
+    .summary('show every number of a vessel')
+    .description('Show every number of a vessel: capacity, staves, stations, heads and hoops.')
+    .argument('<spec>', 'a YAML file, or - for standard input')
+    .option('--json', 'as JSON, for programs')
+    .addHelpText('after', examples)
+    .action(async (spec: string, { json }: { json?: true }) => {
+      answer(await figures(spec, json === true, io));
+    });
+}
+
+async function figures(name: string, json: boolean, io: Io): Promise<0 | 2> {
+  const planned = await planSpecs([name], io);
+  if (!planned) return exitCode.badInput;
+  for (const { vessel, warnings } of planned) {
+    const numbers = figuresOf(vessel);
+    io.out(json ? figuresJson(numbers, warnings) : figuresText(numbers, vessel.spec, warnings));
+  }
+  return exitCode.done;
+}

@@ -1,0 +1,17 @@
+/** What the commands need of the world around them. `main.ts` gives them the real one, tests their own. */
+
+export interface Io {
+  /** what was asked for */
+  readonly out: (text: string) => void;
+  /** what is to be said about it: errors, warnings, progress */
+  readonly err: (text: string) => void;
+  /** standard input, cut off after `most` bytes */
+  readonly stdin: (most: number) => Promise<Uint8Array>;
+  /** the folder that paths on the command line are relative to */
+  readonly folder: string;
+  /** the folder of the package, which holds `templates/` */
+  readonly packageFolder: string;
+  /** the TrueType font that PDF files embed */
+  readonly font: () => Promise<Uint8Array>;
+  readonly env: Readonly<Record<string, string | undefined>>;
+}

@@ -1,0 +1,43 @@
+/** The program `staveloft`: the real world, and one command line. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Io } from './io.js';
+import { run } from './run.js';
+
+/** Set by the build: the folder of the bundle, `dist`. */
+declare const bundleFolder: string;
+
+async function readStdin(most: number): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  let size = 0;
+  for await (const chunk of process.stdin) {
+    chunks.push(chunk as Buffer);
+    size += (chunk as Buffer).length;
+    if (size >= most) break;
+  }
+  return Buffer.concat(chunks).subarray(0, most);
+}
+
+/** A reader such as `head` may close the pipe early; that is no failure. */
+function leaveQuietlyWhenClosed(stream: NodeJS.WriteStream): void {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit();
+  });
+}
+
+const io: Io = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  stdin: readStdin,
+  folder: process.cwd(),
+  packageFolder: join(bundleFolder, '..'),
+  font: () => readFile(join(bundleFolder, 'DejaVuSans.ttf')),
+  env: process.env,
+};
+
+leaveQuietlyWhenClosed(process.stdout);
+leaveQuietlyWhenClosed(process.stderr);
+void run(process.argv.slice(2), io).then((code) => {
+  process.exitCode = code;
+});

@@ -1,0 +1,42 @@
+/** The first half of every command that takes specs: fetch, read and solve them, and say all that is wrong at once. */
+import { planVessel, type Message, type Vessel } from '../index.js';
+import type { Io } from './io.js';
+import { messageLine, oneLine } from './say.js';
+import { fetchSource } from './source.js';
+
+export interface Planned {
+  readonly file: string;
+  readonly vessel: Vessel;
+  readonly warnings: readonly Message[];
+}
+
+/** Null when any of the specs cannot be built; the errors of all are said by then. */
+export async function planSpecs(names: readonly string[], io: Io): Promise<Planned[] | null> {
+  if (names.filter((name) => name === '-').length > 1) {
+    io.err('standard input (-) can be only one of the specs\n');
+    return null;
+  }
+  const planned: Planned[] = [];
+  for (const name of names) {
+    const plan = await planSpec(name, io);
+    if (plan) planned.push(plan);
+  }
+  return planned.length === names.length ? planned : null;
+}
+
+async function planSpec(name: string, io: Io): Promise<Planned | null> {
+  const { file, text, refusal } = await fetchSource(name, io);
+  if (text === null) {
+    io.err(oneLine(`${file}: ${refusal}`));
+    return null;
+  }
+  const { vessel, messages } = planVessel(text, file);
+  const wrong = messages.filter(({ severity }) => severity === 'error');
+  for (const message of wrong) io.err(messageLine(message));
+  const warnings = messages.filter(({ severity }) => severity === 'warning');
+  return vessel && { file, vessel, warnings };
+}
+
+export function sayWarnings(planned: readonly Planned[], io: Io): void {
+  for (const { warnings } of planned) for (const warning of warnings) io.err(messageLine(warning));
+}

@@ -1,0 +1,38 @@
+/** The command line: its commands, and what they share. */
+import { Command } from 'commander';
+import packageFile from '../../package.json' with { type: 'json' };
+import { addCheck } from './check.js';
+import { addDraw } from './draw.js';
+import type { Answer } from './exit-code.js';
+import { addFigures } from './figures.js';
+import type { Io } from './io.js';
+import { addNew } from './new.js';
+
+const examples = `
+Examples:
+  staveloft new --list                          the templates
+  staveloft new keg-30 --out my-keg.yaml        begin a spec from one
+  staveloft check my-keg.yaml                   is everything in it right?
+  staveloft figures my-keg.yaml                 every number of the vessel
+  staveloft draw my-keg.yaml --out my-keg       full-size patterns to print or to rout
+
+SPEC is a YAML file, or - for standard input.
+Exit codes: 0 done; 1 it ran, and the answer is no; 2 something in the input is wrong; 3 a failure of ours.`;
+
+export function programFor(io: Io, answer: Answer): Command {
+  const program = new Command('staveloft')
+    .description(
+      'True numbers and full-size patterns for coopers, from a short spec of a cask or tub.',
+    )
+    .version(packageFile.version, '--version', 'say which version this is')
+    .option('--quiet', 'say nothing but errors')
+    .helpOption('-h, --help', 'show this help')
+    .helpCommand('help [command]', 'show the help of a command')
+    .addHelpText('after', examples)
+    .configureHelp({ showGlobalOptions: true })
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .showHelpAfterError('(add --help to see what there is)')
+    .exitOverride();
+  for (const add of [addNew, addCheck, addFigures, addDraw]) add(program, io, answer);
+  return program;
+}
