@@ -1,0 +1,110 @@
+/** One framed page: the piece, a block that proves the scale and perhaps the legend, put where there is room. */
+import type { Legend } from '../drawing/drawing.js';
+import { legendBlock } from '../drawing/legend.js';
+import type { Bounds } from '../geometry/measure.js';
+import { inkOf, inkTogether, lineWidths, moveInk, noInk, rectangle } from './ink.js';
+import type { Laid } from './lay.js';
+import { isEmpty } from './legend-pages.js';
+import type { Page } from './page.js';
+import type { Block } from './proof.js';
+import { grown, heightOf, widthOf } from './rectangle.js';
+import type { Room } from './room.js';
+import { centred, lowerLeft, take, topLeft } from './room.js';
+import type { Ink, Placed, Sheet } from './sheet.js';
+import type { TitleBlockEntry } from './title-block.js';
+import { titleBlockBox, titleBlockInk } from './title-block.js';
+import type { SheetWords } from './words.en.js';
+
+/** Between the frame and what stands in it, and between two things in it, mm. */
+export const inset = 6;
+const gap = 8;
+/** Widths of a legend that are worth trying, mm. */
+const legendWidths = { least: 85, most: 180 };
+
+export interface Composition {
+  readonly page: Page;
+  readonly content: readonly Placed[];
+  readonly blocks: Ink;
+}
+
+/** The legend set in lines of a given width; null when there is none. */
+export type LegendSetter = ((width: number) => LegendBlock) | null;
+type LegendBlock = ReturnType<typeof legendBlock>;
+
+/** Each width is set once only. */
+export function legendSetter(legend: Legend): LegendSetter {
+  if (isEmpty(legend)) return null;
+  const set = new Map<number, LegendBlock>();
+  return (width) => {
+    const block = set.get(width) ?? legendBlock(legend, width);
+    set.set(width, block);
+    return block;
+  };
+}
+
+/** Null when it doesn't all fit. */
+export function compose(
+  page: Page,
+  laid: Laid,
+  proof: Block,
+  legend: LegendSetter,
+): Composition | null {
+  const start = take([grown(page.area, -inset)], titleBlockBox(page.area), inset);
+  const pieceSize = { width: widthOf(laid.bounds), height: heightOf(laid.bounds) };
+  const piece = topLeft(start, pieceSize);
+  if (!piece) return null;
+  const proofBox = lowerLeft(take(start, piece, gap), proof);
+  if (!proofBox) return null;
+  const rest = take(take(start, piece, gap), proofBox, gap);
+  const notes = legend ? placeLegend(rest, legend) : { ink: noInk, box: null };
+  if (!notes) return null;
+  const around = take(start, proofBox, gap);
+  const at = centred(notes.box ? take(around, notes.box, gap) : around, piece);
+  return {
+    page,
+    content: [placeLaid(laid, at)],
+    blocks: inkTogether(moveInk(proof.ink, proofBox.minX, proofBox.minY), notes.ink),
+  };
+}
+
+function placeLegend(
+  room: Room,
+  legend: NonNullable<LegendSetter>,
+): { ink: Ink; box: Bounds } | null {
+  const byArea = [...room].sort((a, b) => widthOf(b) * heightOf(b) - widthOf(a) * heightOf(a));
+  for (const free of byArea) {
+    const width = Math.min(legendWidths.most, widthOf(free));
+    if (width < legendWidths.least) continue;
+    const block = legend(width);
+    if (block.width > widthOf(free) || block.height > heightOf(free)) continue;
+    const { minX, maxY } = free;
+    const box = { minX, maxX: minX + block.width, minY: maxY - block.height, maxY };
+    return { ink: moveInk(inkOf(block), minX, maxY), box };
+  }
+  return null;
+}
+
+function placeLaid({ strokes, letterings, bounds }: Laid, at: Bounds): Placed {
+  const plain = inkOf({ strokes: [], letterings });
+  const ink = { strokes: [...strokes, ...plain.strokes], letterings: plain.letterings };
+  return { ...moveInk(ink, at.minX - bounds.minX, at.minY - bounds.minY), window: at };
+}
+
+/** The page with its frame and title block. */
+export function framed(
+  { page, content, blocks }: Composition,
+  entry: TitleBlockEntry,
+  terms: SheetWords,
+): Sheet {
+  return {
+    width: page.width,
+    height: page.height,
+    correction: page.correction,
+    content,
+    furniture: inkTogether(
+      rectangle(page.area, lineWidths.frame),
+      titleBlockInk(entry, page.area, terms),
+      blocks,
+    ),
+  };
+}

@@ -1,0 +1,132 @@
+/** The first pages of a set of sheets: what it is, how to prove its scale and join it, and the legend. */
+import type { Legend } from '../drawing/drawing.js';
+import { legendBlock } from '../drawing/legend.js';
+import { wrap } from '../drawing/wrap.js';
+import type { Bounds } from '../geometry/measure.js';
+import { assemblyPlan } from './assembly-plan.js';
+import type { Composition } from './compose.js';
+import { inset } from './compose.js';
+import { fitText } from './fit-text.js';
+import { inkOf, inkTogether, moveInk, noInk, words } from './ink.js';
+import { isEmpty, legendPages } from './legend-pages.js';
+import type { Page } from './page.js';
+import type { PaperName } from './paper.js';
+import { proofBlock } from './proof.js';
+import { grown, heightOf, widthOf } from './rectangle.js';
+import type { Ink } from './sheet.js';
+import type { Tiling } from './tile.js';
+import type { TitleBlock } from './title-block.js';
+import { titleBlockBox } from './title-block.js';
+import type { SheetWords } from './words.en.js';
+
+const gap = 10;
+const headingRoom = 8;
+/** The plan is no smaller than this for the sake of the legend, and no larger than this in any case, mm. */
+const planHeights = { least: 45, most: 140 };
+
+export interface CoverOptions {
+  readonly legend: Legend;
+  readonly titleBlock: TitleBlock;
+  readonly page: Page;
+  readonly paper: PaperName;
+  /** null when the piece is on one sheet */
+  readonly tiling: Tiling | null;
+  readonly terms: SheetWords;
+}
+
+/** The cover, and as many pages after it as the legend needs. */
+export function coverPages(options: CoverOptions): Composition[] {
+  const { legend, page } = options;
+  const space = spaceOf(page);
+  const head = coverHead(options, space);
+  const below = { ...space, maxY: head.bottom - gap };
+  const notes = isEmpty(legend) ? null : legendBelow(legend, below, options);
+  const planSpace = notes ? { ...below, minY: notes.top + gap } : below;
+  const cover = inkTogether(head.ink, planInk(options, planSpace), notes?.ink ?? noInk);
+  const rest = notes ? [] : legendPages(legend, space);
+  return [cover, ...rest].map((blocks) => ({ page, content: [], blocks }));
+}
+
+/** Pages with nothing but a legend. */
+export function legendSheets(legend: Legend, page: Page): Composition[] {
+  return legendPages(legend, spaceOf(page)).map((blocks) => ({ page, content: [], blocks }));
+}
+
+/** Inside the frame and above the title block. */
+function spaceOf({ area }: Page): Bounds {
+  return { ...grown(area, -inset), minY: titleBlockBox(area).maxY + inset };
+}
+
+/** Titles, and below them the proof of scale on the left and the steps on the right. */
+function coverHead(options: CoverOptions, space: Bounds): { ink: Ink; bottom: number } {
+  const { titleBlock, page, tiling, paper, terms } = options;
+  const { cover } = terms;
+  const tiles = tiling?.places.length ?? 1;
+  const title = fitText(titleBlock.title, widthOf(space), 7);
+  const about = [titleBlock.subtitle, cover.subtitle(tiles, cover.paperNames[paper])];
+  const subtitle = fitText(
+    about.filter((part) => part.trim() !== '').join('. '),
+    widthOf(space),
+    3.5,
+  );
+  const proof = proofBlock(page, terms);
+  const top = space.maxY - 20;
+  const steps = stepsInk(options, widthOf(space) - proof.width - gap);
+  return {
+    ink: inkTogether(
+      words(title.text, { x: space.minX, y: space.maxY - 9.5 }, title.height),
+      words(subtitle.text, { x: space.minX, y: space.maxY - 17 }, subtitle.height),
+      moveInk(proof.ink, space.minX, top - proof.height),
+      moveInk(steps.ink, space.minX + proof.width + gap, top),
+    ),
+    bottom: top - Math.max(proof.height, steps.height),
+  };
+}
+
+/** Heading and wrapped steps; origin at the upper left. */
+function stepsInk({ tiling, terms }: CoverOptions, width: number): { ink: Ink; height: number } {
+  const { howToUse, steps, single } = terms.cover;
+  const [height, pitch, between] = [2.5, 4.6, 2];
+  let y = -headingRoom;
+  const inks = (tiling ? steps : single).flatMap((step) => {
+    y -= between;
+    return wrap(step, height, width).map((text) => {
+      y -= pitch;
+      return words(text, { x: 0, y }, height);
+    });
+  });
+  return { ink: inkTogether(...headingInk(howToUse, width), ...inks), height: -y };
+}
+
+function headingInk(text: string, width: number): Ink[] {
+  const heading = fitText(text, width, 3.5);
+  return [words(heading.text, { x: 0, y: -6 }, heading.height)];
+}
+
+/** The plan under its heading, if there is something to join. */
+function planInk({ tiling, terms }: CoverOptions, space: Bounds): Ink {
+  if (!tiling) return noInk;
+  const { plan, planLeftOut } = terms.cover;
+  const { columns, rows } = tiling.grid;
+  const isWhole = tiling.places.length === columns * rows;
+  const text = isWhole ? plan : `${plan} (${planLeftOut})`;
+  const height = Math.min(planHeights.most, heightOf(space)) - headingRoom;
+  const picture = assemblyPlan(tiling, { width: widthOf(space), height });
+  return inkTogether(
+    ...headingInk(text, widthOf(space)).map((ink) => moveInk(ink, space.minX, space.maxY)),
+    moveInk(picture.ink, space.minX, space.maxY - headingRoom - picture.height),
+  );
+}
+
+/** The whole legend at the foot of the cover, if the plan is left enough room. */
+function legendBelow(
+  legend: Legend,
+  space: Bounds,
+  { tiling }: CoverOptions,
+): { ink: Ink; top: number } | null {
+  const block = legendBlock(legend, Math.min(widthOf(space), 200));
+  const room = heightOf(space) - (tiling ? planHeights.least + gap : 0);
+  if (block.height > room) return null;
+  const top = tiling ? space.minY + block.height : space.maxY;
+  return { ink: moveInk(inkOf(block), space.minX, top), top };
+}

@@ -1,0 +1,77 @@
+/** Small builders and moves for what is drawn on a sheet. */
+import type { Part } from '../drawing/build.js';
+import type { LineType } from '../drawing/layers.js';
+import { layerStyles } from '../drawing/layers.js';
+import { printable } from '../drawing/lettering.js';
+import type { Curve, Point } from '../geometry/curve.js';
+import { line, polygon } from '../geometry/curve.js';
+import type { Bounds } from '../geometry/measure.js';
+import { translate } from '../geometry/transform.js';
+import type { Ink, SheetLettering } from './sheet.js';
+
+/** Line widths in mm: ISO 128 series. */
+export const lineWidths = { frame: 0.7, wide: 0.35, narrow: 0.18, fine: 0.13 } as const;
+
+export const noInk: Ink = { strokes: [], letterings: [] };
+
+export function inkTogether(...inks: readonly Ink[]): Ink {
+  return {
+    strokes: inks.flatMap((ink) => ink.strokes),
+    letterings: inks.flatMap((ink) => ink.letterings),
+  };
+}
+
+export function stroked(curve: Curve, width: number, lineType: LineType = 'continuous'): Ink {
+  return { strokes: [{ curve, lineType, width }], letterings: [] };
+}
+
+export function rule(from: Point, to: Point, width: number = lineWidths.narrow): Ink {
+  return stroked(line(from, to), width);
+}
+
+export function rectangle(bounds: Bounds, width: number, lineType?: LineType): Ink {
+  const { minX, minY, maxX, maxY } = bounds;
+  const corners = [
+    { x: minX, y: minY },
+    { x: maxX, y: minY },
+    { x: maxX, y: maxY },
+    { x: minX, y: maxY },
+  ];
+  return stroked(polygon(corners), width, lineType);
+}
+
+/** A line of text; nothing when there is nothing to read. */
+export function words(
+  text: string,
+  at: Point,
+  height: number,
+  options: Partial<Pick<SheetLettering, 'align' | 'angle'>> = {},
+): Ink {
+  if (printable(text).trim() === '') return noInk;
+  return { strokes: [], letterings: [{ text, at, height, align: 'left', angle: 0, ...options }] };
+}
+
+/** The lines and letterings of a drawing as ink; leaders become lines. */
+export function inkOf(part: Part): Ink {
+  const leaders = part.letterings.flatMap(({ leader }) =>
+    leader ? [{ layer: 'dimension' as const, curve: leader }] : [],
+  );
+  return inkTogether(
+    ...[...part.strokes, ...leaders].map(({ layer, curve }) =>
+      stroked(curve, layerStyles[layer].width, layerStyles[layer].lineType),
+    ),
+    ...part.letterings.map(({ text, at, height, align, angle }) =>
+      words(text, at, height, { align, angle }),
+    ),
+  );
+}
+
+export function moveInk(ink: Ink, dx: number, dy: number): Ink {
+  return {
+    strokes: ink.strokes.map((stroke) => ({ ...stroke, curve: translate(stroke.curve, dx, dy) })),
+    letterings: ink.letterings.map((lettering) => ({
+      ...lettering,
+      at: { x: lettering.at.x + dx, y: lettering.at.y + dy },
+    })),
+  };
+}

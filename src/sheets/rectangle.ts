@@ -1,0 +1,37 @@
+/** Upright rectangles: the room that things take up on a sheet. */
+import type { Bounds } from '../geometry/measure.js';
+
+export const widthOf = ({ minX, maxX }: Bounds): number => maxX - minX;
+
+export const heightOf = ({ minY, maxY }: Bounds): number => maxY - minY;
+
+/** The rectangle with each side moved outwards by `by` mm; inwards when it is negative. */
+export function grown({ minX, minY, maxX, maxY }: Bounds, by: number): Bounds {
+  return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
+}
+
+/** Whether they share more than an edge. */
+export function meet(a: Bounds, b: Bounds): boolean {
+  return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+/** Whether `inner` lies in `outer`, touching allowed. */
+export function holds(outer: Bounds, inner: Bounds): boolean {
+  return (
+    inner.minX >= outer.minX &&
+    inner.maxX <= outer.maxX &&
+    inner.minY >= outer.minY &&
+    inner.maxY <= outer.maxY
+  );
+}
+
+/** What is left of `area` round an obstacle: up to four rectangles, as large as can be, which overlap each other. */
+export function around(area: Bounds, obstacle: Bounds): Bounds[] {
+  if (!meet(area, obstacle)) return [area];
+  return [
+    { ...area, maxX: obstacle.minX },
+    { ...area, minX: obstacle.maxX },
+    { ...area, maxY: obstacle.minY },
+    { ...area, minY: obstacle.maxY },
+  ].filter((rest) => widthOf(rest) > 0 && heightOf(rest) > 0);
+}

@@ -1,0 +1,129 @@
+/**
+ * A drawing at full size on sheets of paper:
+ *
+ *     one sheet with everything on it        if the piece fits with its title block and the proof of scale,
+ *       (legend on a second if need be)        as it stands or turned, on paper upright or sideways
+ *     a cover, then one sheet                 if the piece fits with its title block
+ *     a cover, then tiles                     otherwise: the fewest
+ */
+import type { Drawing } from '../drawing/drawing.js';
+import type { Composition, LegendSetter } from './compose.js';
+import { compose, framed, legendSetter } from './compose.js';
+import { coverPages, legendSheets } from './cover.js';
+import { fullSheet } from './full-sheet.js';
+import type { Laid } from './lay.js';
+import type { Page, Printed } from './page.js';
+import { framedPage, trulyPrinted } from './page.js';
+import type { PaperName, Size } from './paper.js';
+import { paperSizes } from './paper.js';
+import type { Units } from './proof.js';
+import { proofBlock, proofLines } from './proof.js';
+import type { Sheet } from './sheet.js';
+import type { Tiling } from './tile.js';
+import { tileSheet, tilesOf } from './tile.js';
+import { fewestTiles, placements } from './tiling.js';
+import type { TitleBlock, TitleBlockEntry } from './title-block.js';
+import type { SheetWords } from './words.en.js';
+import { english } from './words.en.js';
+
+export interface SheetOptions {
+  readonly paper: PaperName;
+  readonly titleBlock: TitleBlock;
+  readonly units: Units;
+  /** what the 100 mm square of an earlier printout measured, mm: across the paper and along it */
+  readonly printed?: Printed;
+  readonly words?: SheetWords;
+}
+
+/** A sheet that doesn't know yet which of how many it is. */
+type Unnumbered = (entry: TitleBlockEntry) => Sheet;
+
+interface Job {
+  readonly drawing: Drawing;
+  readonly options: SheetOptions;
+  readonly size: Size;
+  readonly printed: Printed;
+  readonly terms: SheetWords;
+}
+
+/** Throws a RangeError for a drawing without any line or lettering. */
+export function toSheets(drawing: Drawing, options: SheetOptions): Sheet[] {
+  const sheets = unnumbered(drawing, options);
+  return sheets.map((sheet, i) =>
+    sheet({
+      ...options.titleBlock,
+      units: options.units,
+      sheet: i + 1,
+      sheets: sheets.length,
+    }),
+  );
+}
+
+function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
+  const { paper, printed = trulyPrinted, words: terms = english } = options;
+  const frame = (composition: Composition): Unnumbered => {
+    return (entry) => framed(composition, entry, terms);
+  };
+  if (paper === 'full') return [frame(fullSheet(drawing, printed, terms))];
+  const job: Job = { drawing, options, size: paperSizes[paper], printed, terms };
+  const pages = placements(drawing, (laid, lying) => ({
+    laid,
+    page: framedPage(job.size, lying, printed),
+  }));
+  const whole = onOneSheet(job, pages) ?? coverAndOne(job, pages);
+  return whole ? whole.map(frame) : coverAndTiles(job, frame);
+}
+
+interface FramedPlacement {
+  readonly laid: Laid;
+  readonly page: Page;
+}
+
+function onOneSheet(
+  { drawing: { legend }, terms }: Job,
+  tries: readonly FramedPlacement[],
+): Composition[] | null {
+  const composed = (setter: LegendSetter) =>
+    firstOf(tries, ({ laid, page }) => compose(page, laid, proofBlock(page, terms), setter));
+  const all = composed(legendSetter(legend));
+  if (all) return [all];
+  const piece = composed(null);
+  return piece && [piece, ...legendSheets(legend, piece.page)];
+}
+
+function coverAndOne(job: Job, tries: readonly FramedPlacement[]): Composition[] | null {
+  const lines = proofLines(job.options.units, job.terms);
+  const piece = firstOf(tries, ({ laid, page }) => compose(page, laid, lines, null));
+  return piece && [...cover(job, null), piece];
+}
+
+function coverAndTiles(job: Job, frame: (composition: Composition) => Unnumbered): Unnumbered[] {
+  const { drawing, size, printed, options, terms } = job;
+  const tiling = fewestTiles(drawing, size, printed, options.units);
+  const tiles = tilesOf(tiling);
+  return [
+    ...cover(job, tiling).map(frame),
+    ...tiles.map(
+      (tile): Unnumbered =>
+        (entry) =>
+          tileSheet({ ...tile, page: tiling.page }, entry, terms),
+    ),
+  ];
+}
+
+function cover(
+  { drawing, options, size, printed, terms }: Job,
+  tiling: Tiling | null,
+): Composition[] {
+  const page = framedPage(size, 'upright', printed);
+  const { paper, titleBlock } = options;
+  return coverPages({ legend: drawing.legend, titleBlock, page, paper, tiling, terms });
+}
+
+function firstOf<T, R>(items: readonly T[], attempt: (item: T) => R | null): R | null {
+  for (const item of items) {
+    const result = attempt(item);
+    if (result !== null) return result;
+  }
+  return null;
+}

@@ -1,0 +1,70 @@
+/** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
+import { flatten } from '../drawing/flatten.js';
+import { letteringBox } from '../drawing/lettering.js';
+import { chainMeets, turnedBox } from '../drawing/turned-box.js';
+import type { Bounds } from '../geometry/measure.js';
+import { boundsOfPoints } from '../geometry/measure.js';
+import { noInk } from './ink.js';
+import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
+import type { Ink, SheetLettering, SheetStroke } from './sheet.js';
+
+const height = 2.5;
+/** From the strip's lower edge to the baseline, mm. */
+const rise = 1.2;
+/** Lines are followed within this, and kept this far away, mm. */
+const flatness = 0.05;
+const air = 0.3;
+const step = 4;
+
+/**
+ * One line of text along a strip, as near to its middle as can be: the first of the texts that finds a clear place, or
+ * nothing when none does. In an upright strip it reads from the right.
+ */
+export function stripWords(
+  texts: readonly string[],
+  strip: Bounds,
+  lines: readonly SheetStroke[],
+): Ink {
+  const isClear = clearanceIn(strip, lines);
+  const places = placesAlong(strip);
+  for (const text of texts) {
+    const found = places.map((place) => ({ ...place, text })).find(isClear);
+    if (found) return { strokes: [], letterings: [found] };
+  }
+  return noInk;
+}
+
+/** The middle first, then either side of it. */
+function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
+  const level = widthOf(strip) >= heightOf(strip);
+  const half = Math.max(widthOf(strip), heightOf(strip)) / 2;
+  const places: Omit<SheetLettering, 'text'>[] = [];
+  for (let away = 0; away < half; away += step) {
+    for (const offset of away === 0 ? [0] : [away, -away]) {
+      const at = level
+        ? { x: strip.minX + half + offset, y: strip.minY + rise }
+        : { x: strip.maxX - rise, y: strip.minY + half + offset };
+      places.push({ at, height, align: 'centre', angle: level ? 0 : Math.PI / 2 });
+    }
+  }
+  return places;
+}
+
+function clearanceIn(
+  strip: Bounds,
+  lines: readonly SheetStroke[],
+): (lettering: SheetLettering) => boolean {
+  const chains = lines.flatMap(({ curve, width }) => {
+    const points = flatten(curve, flatness);
+    const bounds = boundsOfPoints(points);
+    const near = bounds !== null && meet(bounds, grown(strip, width));
+    return near ? [{ points, bounds, margin: width / 2 + air }] : [];
+  });
+  return (lettering) => {
+    const box = turnedBox(letteringBox(lettering), lettering.angle);
+    return (
+      holds(strip, box.bounds) &&
+      chains.every(({ points, bounds, margin }) => !chainMeets(points, bounds, box, margin))
+    );
+  };
+}
