@@ -1,0 +1,34 @@
+/** The grain of a DXF file: pairs of a group code and a value, each on a line of its own, and the handles of objects. */
+
+export type Tag = readonly [code: number, value: string | number];
+
+/** Throws when a value would break out of its line: whatever comes from outside goes through `dxfText` first. */
+export function tagsToText(tags: readonly Tag[]): string {
+  return tags.map(lineOf).join('');
+}
+
+function lineOf([code, value]: Tag): string {
+  const text = String(value);
+  if (/[^\x20-\x7e]/.test(text)) throw new RangeError(`not 7-bit text for a DXF: ${text}`);
+  return `${code}\n${text}\n`;
+}
+
+/** Hands out the handles by which a file's objects name each other, in order. */
+export class Handles {
+  private last = 0;
+
+  next(): string {
+    this.last += 1;
+    return this.last.toString(16).toUpperCase();
+  }
+
+  /** the first handle that is still free */
+  get seed(): string {
+    return (this.last + 1).toString(16).toUpperCase();
+  }
+}
+
+/** A section of the file. */
+export function section(name: string, content: readonly Tag[]): Tag[] {
+  return [[0, 'SECTION'], [2, name], ...content, [0, 'ENDSEC']];
+}

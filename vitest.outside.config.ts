@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+/** Other programs judge our files; they must be installed beside Node. */
+export default defineConfig({
+  test: {
+    include: ['tests/outside/**/*.test.ts'],
+    testTimeout: 120_000,
+  },
+});
