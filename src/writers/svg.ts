@@ -35,9 +35,10 @@ function elements(drawing: Drawing, layer: LayerName, place: (point: Point) => P
   if (layer === 'lettering') return drawing.letterings.map((lettering) => words(lettering, place));
   const strokes = drawing.strokes.filter((stroke) => stroke.layer === layer);
   const leaders = layer === 'dimension' ? leadersOf(drawing) : [];
-  return [...strokes.map((stroke) => stroke.curve), ...leaders].map(
-    (curve) => `<path d="${curveData(curve, place)}"/>`,
-  );
+  return [...strokes.map((stroke) => stroke.curve), ...leaders]
+    .map((curve) => curveData(curve, place))
+    .filter((data) => data !== '')
+    .map((data) => `<path d="${data}"/>`);
 }
 
 function leadersOf(drawing: Drawing): Curve[] {
