@@ -4,17 +4,21 @@ import type { GivenHead, GivenHeads } from './given.js';
 import { roundedDownTo, roundedTo } from './length.js';
 import type { CaskOutside, HeadSpec, Spec, TubOutside } from './spec.js';
 
+/** `chimeDepth` is how far the chime bevel reaches down from the end plane. */
 export function fillHeads(
   given: GivenHeads,
   outside: CaskOutside | TubOutside,
+  chimeDepth: number,
   size: Scale,
 ): Spec['heads'] {
-  const bottom = laidOver(given, given.bottom ?? {});
-  if (outside.kind === 'tub')
-    return { top: null, bottom: fillHead(bottom, outside.bottom, 40, size) };
-  const top = laidOver(given, given.top ?? {});
-  const fill = (head: GivenHead): HeadSpec => fillHead(head, outside.ends, 60, size);
-  return { top: fill(top), bottom: fill(bottom) };
+  const end = outside.kind === 'cask' ? outside.ends : outside.bottom;
+  const inset = outside.kind === 'cask' ? 60 : 40;
+  const fill = (own: GivenHead): HeadSpec =>
+    fillHead(laidOver(given, own), end, { inset, chimeDepth }, size);
+  return {
+    top: outside.kind === 'cask' ? fill(given.top ?? {}) : null,
+    bottom: fill(given.bottom ?? {}),
+  };
 }
 
 /** A head with `widths` of its own doesn't take the common `boards`, nor the other way round. */
@@ -32,19 +36,21 @@ function laidOver(common: GivenHeads, own: GivenHead): GivenHead {
   };
 }
 
-/** A tub stands on its staves a little above the floor: its groove lies nearer to the end than a cask's. */
-function fillHead(
-  given: GivenHead,
-  endDiameter: number,
-  insetOnWineCask: number,
-  size: Scale,
-): HeadSpec {
+/** Where the end of the staves leaves room for the groove. */
+interface EndSpace {
+  /** a wine cask's; a tub's groove lies nearer to the floor */
+  readonly inset: number;
+  readonly chimeDepth: number;
+}
+
+function fillHead(given: GivenHead, endDiameter: number, space: EndSpace, size: Scale): HeadSpec {
   const thickness = given.thickness ?? size.thickness;
   const boards = given.widths?.length ?? given.boards ?? boardsFor(endDiameter);
+  const width = given.croze?.width ?? size.withThickness(6, 0.5);
   const croze = {
-    inset: given.croze?.inset ?? size.capped(insetOnWineCask, 0.75, 0.12),
+    inset: given.croze?.inset ?? insetFor(space, width, size),
     depth: given.croze?.depth ?? size.withThickness(5, 0.75),
-    width: given.croze?.width ?? size.withThickness(6, 0.5),
+    width,
   };
   return {
     thickness,
@@ -56,6 +62,16 @@ function fillHead(
     edge: fillEdge(given.edge ?? {}, thickness, croze, endDiameter, size),
     dowels: fillDowels(given.dowels ?? {}, thickness, endDiameter / boards, endDiameter, size),
   };
+}
+
+/**
+ * With the 0.75th power of the diameter on small vessels, the square root on large ones (or no chime hoop would stand near
+ * the groove), no more than an eighth of a low vessel's height; but always clear of the chime bevel.
+ */
+function insetFor({ inset, chimeDepth }: EndSpace, grooveWidth: number, size: Scale): number {
+  const usual = Math.min(size.withDiameter(inset, 0.75), size.capped(inset, 0.5, 0.12));
+  const least = roundedTo(1.1 * chimeDepth + grooveWidth / 2 + 2, size.steps.coarse);
+  return Math.max(usual, Math.min(least, size.height / 3));
 }
 
 /** Six boards to the wine cask's head; a smaller head has fewer and narrower ones. */

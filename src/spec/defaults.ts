@@ -22,6 +22,8 @@ export function fillIn(given: Given): Spec | null {
   if (!vessel || !units || height === undefined || !outside || count === undefined) return null;
   const size = scale(outside, height, given.staves?.thickness, stepsOf[units]);
   const staves = fillStaves(given.staves ?? {}, count, size);
+  const chime = fillChime(given.chime ?? {}, staves, size);
+  const chimeDepth = (staves.endThickness - chime.flat) * Math.tan(chime.bevel);
   return {
     vessel,
     title: given.title ?? (vessel === 'cask' ? 'Cask' : 'Tub'),
@@ -29,9 +31,9 @@ export function fillIn(given: Given): Spec | null {
     height,
     outside,
     staves,
-    chime: fillChime(given.chime ?? {}, staves, size),
+    chime,
     howel: fillHowel(given.howel ?? {}, size),
-    heads: fillHeads(given.heads ?? {}, outside, size),
+    heads: fillHeads(given.heads ?? {}, outside, chimeDepth, size),
     hoops: given.hoops?.map((hoop) => size.hoop(hoop)) ?? defaultHoops(vessel, size),
     bung: fillBung(given.bung, vessel, staves, size),
     sheet: {
