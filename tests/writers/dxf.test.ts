@@ -140,10 +140,10 @@ describe('curves', () => {
         const read = outline(curve)[0]!.curve;
         fc.pre(read.vertices.length === curve.vertices.length);
         const expected = pointsAlong(curve, 12);
-        pointsAlong(read, 12).forEach((p, i) => {
-          const off = Math.hypot(p.x - expected[i]!.x, p.y - expected[i]!.y);
-          expect(off).toBeLessThan(0.0001);
-        });
+        const off = pointsAlong(read, 12).map((p, i) =>
+          Math.hypot(p.x - expected[i]!.x, p.y - expected[i]!.y),
+        );
+        expect(Math.max(...off)).toBeLessThan(0.0001);
       }),
       { seed: 11, numRuns: 200 },
     );
@@ -251,18 +251,18 @@ test('no text adds an entity, changes another or breaks the file', () => {
       .map((parts) => parts.join('')),
   );
   const curve = circle({ x: 0, y: 0 }, 10);
-  const clean = polylinesOf(toDxf(drawingOf([{ layer: 'outline', curve }])));
+  const [clean] = parsed(toDxf(drawingOf([{ layer: 'outline', curve }]))).entities;
   fc.assert(
     fc.property(hostile, (text) => {
       const dxf = toDxf(
         drawingOf([{ layer: 'outline', curve }], [lettered(text), lettered('end')]),
       );
       expect(dxf).toMatch(/^[\n\x20-\x7e]*$/);
-      expect(polylinesOf(dxf)).toEqual(clean);
-      const texts = textsOf(dxf);
-      expect(parsed(dxf).entities.length - texts.length).toBe(1);
-      expect(texts.length).toBeLessThanOrEqual(2);
-      expect(texts.at(-1)!.text).toBe('end');
+      const [first, ...texts] = parsed(dxf).entities;
+      expect(first).toEqual(clean);
+      expect(texts.every(({ type }) => type === 'TEXT')).toBe(true);
+      expect([1, 2]).toContain(texts.length);
+      expect(texts.at(-1)).toMatchObject({ text: 'end' });
     }),
     { seed: 5, numRuns: 400 },
   );
