@@ -27,13 +27,13 @@ function field<T>(json: Record<string, unknown>, read: (raw: unknown) => Outcome
 
 /** A length in the file's units; the limits are millimetres. */
 export function lengthField(units: Units, min: number, max: number, about: string) {
-  const limits = `${min} to ${max} mm`;
+  const inches = (mm: number): number => Number((mm / millimetresPerInch).toFixed(2));
   const json =
     units === 'mm'
       ? { type: 'number', minimum: min, maximum: max, description: about }
       : {
           anyOf: [{ type: 'number' }, { type: 'string', pattern: inchPattern.source }],
-          description: `${about} (in inches: ${limits})`,
+          description: `${about} (${inches(min)} to ${inches(max)} in; 37.375 or 37 3/8)`,
         };
   return field(json, (raw): Outcome<number> => {
     if (typeof raw === 'number' && !Number.isFinite(raw)) {
