@@ -118,7 +118,7 @@ const writers: Record<Format, Writer> = {
     if (!font) throw new Error('a PDF needs a font');
     const sheets = toSheets(drawing, {
       paper: paper ?? (spec.units === 'in' ? 'letter' : 'a4'),
-      titleBlock: { ...spec.sheet, title: drawing.title, subtitle: spec.title },
+      titleBlock: { ...spec.sheet, title: drawing.title, subtitle: drawing.subject },
       units: spec.units,
       ...(printed && { printed }),
     });

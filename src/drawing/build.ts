@@ -64,8 +64,10 @@ export function cross(at: Point, size: number): Part {
 
 const noLegend: Legend = { notes: [], tables: [] };
 
+/** A part as a drawing, without a legend until it is given one. */
 export function drawingOf(name: string, title: string, part: Part, legend = noLegend): Drawing {
-  return { name, title, strokes: part.strokes, letterings: part.letterings, legend };
+  const { strokes, letterings } = part;
+  return { name, title, subject: '', strokes, letterings, legend };
 }
 
 function lettering(text: string, at: Point, options: LabelOptions): Lettering {

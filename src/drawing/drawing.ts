@@ -39,6 +39,8 @@ export interface Drawing {
   /** stem of its files: lower case letters, digits and hyphens */
   readonly name: string;
   readonly title: string;
+  /** what it belongs to: the vessel's title; may be empty */
+  readonly subject: string;
   readonly strokes: readonly Stroke[];
   readonly letterings: readonly Lettering[];
   readonly legend: Legend;

@@ -39,6 +39,7 @@ export function withLegend(drawing: Drawing, options: { readonly width?: number 
   const width = options.width ?? Math.min(widest, Math.max(narrowest, own));
   const block = stack([
     paragraphs([drawing.title], heights.title, width),
+    paragraphs([drawing.subject], heights.heading, width),
     legendBlock(drawing.legend, width),
   ]);
   const placed = movePart(block, bounds.minX, bounds.minY - drawingGap);

@@ -2,6 +2,7 @@
 import type { Curve, Point, Vertex } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import { fitArcs } from '../geometry/fit.js';
+import { closedFrom } from '../geometry/join.js';
 import type { SmoothCurve } from '../geometry/path.js';
 import type { Head } from '../vessel/head.js';
 import type { Vessel } from '../vessel/vessel.js';
@@ -44,16 +45,14 @@ export function staveEndOutline(vessel: Vessel, head: Head): Curve {
     );
   const inside = wall.fibre(breakSection, wall.thickness(breakSection));
   const corner = (radius: number, height: number): Vertex => ({ ...at(radius, height), bulge: 0 });
-  const vertices = [
-    ...along(profile.radius, breakSection, endPlane),
-    ...(groove.chime ? [corner(groove.chime.endRadius, endPlane)] : []),
-    ...along(groove.howelRadius, groove.howelFrom, groove.outerLip),
-    corner(groove.radius, groove.outerLip),
-    corner(groove.radius, groove.innerLip),
-    ...along(groove.howelRadius, groove.innerLip, groove.howelTo),
-    ...along(wall.insideRadius, groove.howelTo, inside.height),
-  ];
-  return { closed: true, vertices: withoutDoubles(vertices) };
+  return closedFrom([
+    along(profile.radius, breakSection, endPlane),
+    groove.chime ? [corner(groove.chime.endRadius, endPlane)] : [],
+    along(groove.howelRadius, groove.howelFrom, groove.outerLip),
+    [corner(groove.radius, groove.outerLip), corner(groove.radius, groove.innerLip)],
+    along(groove.howelRadius, groove.innerLip, groove.howelTo),
+    along(wall.insideRadius, groove.howelTo, inside.height),
+  ]);
 }
 
 /** The head from its rim to where it is broken off. */
@@ -83,12 +82,4 @@ function byHeight(place: (height: number) => Point): SmoothCurve {
       return { x: after.x - before.x, y: after.y - before.y };
     },
   };
-}
-
-/** Drops a corner that the one before it already stands on, as where a howel of no depth meets the inside. */
-function withoutDoubles(vertices: readonly Vertex[]): Vertex[] {
-  return vertices.filter((vertex, i) => {
-    const next = vertices[(i + 1) % vertices.length]!;
-    return Math.hypot(next.x - vertex.x, next.y - vertex.y) > 1e-6;
-  });
 }

@@ -27,11 +27,6 @@ export function endGauge(vessel: Vessel, words: Words): Drawing {
     ...angles.map((each, i) =>
       gaugeAt({ x: 0, y: -i * (arm.length + foot.height + gap) }, each, words),
     ),
-    label(
-      `${title}. ${vessel.spec.title}`,
-      { x: -foot.length, y: foot.height + 8 },
-      { height: heights.heading },
-    ),
   );
   const blade =
     vessel.spec.vessel === 'tub' ? [notes.blade(angleText(vessel.meanStave.sawTilt(0)))] : [];

@@ -1,10 +1,11 @@
 /** Each board of a head as a piece of its own, its blank about the origin. */
-import type { Curve, Vertex } from '../geometry/curve.js';
+import type { Curve } from '../geometry/curve.js';
 import { line } from '../geometry/curve.js';
-import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
+import { closedFrom, joinCurves } from '../geometry/join.js';
+import { translate } from '../geometry/transform.js';
+import { drawingOf, merge, strokes, type Part } from '../drawing/build.js';
 import { dimensionLine } from '../drawing/dimension.js';
 import type { Drawing, Stroke } from '../drawing/drawing.js';
-import { heights } from '../drawing/heights.js';
 import { shortLengthText } from '../drawing/length-text.js';
 import type { Units } from '../spec/spec.js';
 import type { Board } from '../vessel/boards.js';
@@ -20,7 +21,7 @@ export function headBoards(vessel: Vessel, words: Words): Drawing[] {
   return namedHeads(vessel, words).flatMap(({ head, name, title }) =>
     head.boards.map((board, i) => {
       const heading = words.head.boardTitle(title, i + 1, head.boards.length);
-      const part = boardPart(head, board, i, `${heading}. ${vessel.spec.title}`, vessel.spec.units);
+      const part = boardPart(head, board, i, vessel.spec.units);
       return drawingOf(
         `${name}-board-${i + 1}`,
         heading,
@@ -31,7 +32,7 @@ export function headBoards(vessel: Vessel, words: Words): Drawing[] {
   );
 }
 
-function boardPart(head: Head, board: Board, index: number, heading: string, units: Units): Part {
+function boardPart(head: Head, board: Board, index: number, units: Units): Part {
   const middle = (board.from + board.to) / 2;
   const own = head.dowels.filter(({ joint }) => joint === index || joint === index + 1);
   const inHead = merge(
@@ -44,29 +45,16 @@ function boardPart(head: Head, board: Board, index: number, heading: string, uni
   return merge(
     { strokes: inHead.strokes.map((stroke) => lowered(stroke, middle)), letterings: [] },
     blankDimensions(board, half, units, index === head.boards.length - 1, index === 0),
-    label(heading, { x: -board.length / 2, y: half + 12 }, { height: heights.heading }),
   );
 }
 
 function lowered({ layer, curve }: Stroke, by: number): Stroke {
-  return {
-    layer,
-    curve: {
-      ...curve,
-      vertices: curve.vertices.map((vertex) => ({ ...vertex, y: vertex.y - by })),
-    },
-  };
+  return { layer, curve: translate(curve, 0, -by) };
 }
 
 /** The strip between two joints, cut off by the rim: right side up, left side down. */
 function boardOutline({ rim }: Head, { from, to }: Board): Curve {
-  const right = sideInside(rim, 0, 1, from, to);
-  const left = sideInside(rim, 0, -1, to, from);
-  const tip = (a: Vertex | undefined, b: Vertex | undefined): boolean =>
-    Math.hypot(a!.x - b!.x, a!.y - b!.y) < 1e-6;
-  const upper = tip(right.at(-1), left[0]) ? right.slice(0, -1) : right;
-  const lower = tip(left.at(-1), right[0]) ? left.slice(0, -1) : left;
-  return { closed: true, vertices: [...upper, ...lower] };
+  return closedFrom([sideInside(rim, 0, 1, from, to), sideInside(rim, 0, -1, to, from)]);
 }
 
 /** Where the bevels meet the faces, within this board. A cant's line runs round; other boards have one on each side. */
@@ -79,10 +67,9 @@ function bevelLines(head: Head, { from, to }: Board): Curve[] {
     const left = sideInside(head.rim, by, -1, part.to, part.from);
     const roundsTop = part.to < to;
     const roundsBottom = part.from > from;
-    if (roundsTop && roundsBottom)
-      return [{ closed: true, vertices: [...right.slice(0, -1), ...left.slice(0, -1)] }];
-    if (roundsTop) return [{ closed: false, vertices: [...right.slice(0, -1), ...left] }];
-    if (roundsBottom) return [{ closed: false, vertices: [...left.slice(0, -1), ...right] }];
+    if (roundsTop && roundsBottom) return [closedFrom([right, left])];
+    if (roundsTop) return [joinCurves([right, left])];
+    if (roundsBottom) return [joinCurves([left, right])];
     return [right, left].map((vertices) => ({ closed: false, vertices }));
   });
 }

@@ -1,10 +1,9 @@
 /** Section of the head's rim in its groove, full size: `x` from the groove's bottom outwards, `y` from the end plane. */
 import type { Point } from '../geometry/curve.js';
 import { line } from '../geometry/curve.js';
-import { drawingOf, label, leaderLabel, merge, strokes, type Part } from '../drawing/build.js';
+import { drawingOf, leaderLabel, merge, strokes, type Part } from '../drawing/build.js';
 import { dimensionLine } from '../drawing/dimension.js';
 import type { Drawing } from '../drawing/drawing.js';
-import { heights } from '../drawing/heights.js';
 import { angleText, shortLengthText } from '../drawing/length-text.js';
 import type { Head } from '../vessel/head.js';
 import type { Vessel } from '../vessel/vessel.js';
@@ -30,20 +29,14 @@ export function headEdges(vessel: Vessel, words: Words): Drawing[] {
     const heading = name === 'head' ? words.edge.title : words.edge.titleOf(title);
     const text = (mm: number): string => shortLengthText(mm, vessel.spec.units);
     const view = { vessel, head, section: headOutline(head), words, text };
-    return drawingOf(
-      `${name}-edge`,
-      heading,
-      edgePart(view, `${heading}. ${vessel.spec.title}`),
-      legend(view),
-    );
+    return drawingOf(`${name}-edge`, heading, edgePart(view), legend(view));
   });
 }
 
-function edgePart(view: View, heading: string): Part {
+function edgePart(view: View): Part {
   const { vessel, head, section } = view;
   const stave = staveEndOutline(vessel, head);
   const outermost = Math.max(...stave.vertices.map(({ x }) => x));
-  const top = Math.max(...[...stave.vertices, ...section.outline.vertices].map(({ y }) => y));
   const axisY = -head.groove.towardsEnd * head.spec.croze.inset;
   return merge(
     strokes('outline', stave, section.outline),
@@ -52,7 +45,6 @@ function edgePart(view: View, heading: string): Part {
     headDimensions(view),
     nearEndLabels(view),
     farLabels(view),
-    label(heading, { x: section.left - 55, y: top + 4.5 * row }, { height: heights.heading }),
   );
 }
 
@@ -80,20 +72,12 @@ function heightDimensions({ vessel, head, text }: View, outermost: number): Part
   );
 }
 
-/** Beside the break: the head's thickness, and where the middle of its land lies. */
+/** Beside the break: the head's thickness. */
 function headDimensions({ head, section, text }: View): Part {
-  const { spec, groove } = head;
   const { left, faces } = section;
-  const middle = -groove.towardsEnd * spec.croze.inset;
-  const upright = (value: number, to: number, columns: number): Part =>
-    dimensionLine(
-      text(value),
-      { x: left, y: faces.inside },
-      { x: left, y: to },
-      { x: left - column * columns, y: 0 },
-      { angle: Math.PI / 2 },
-    );
-  return merge(upright(spec.edge.fromInside, middle, 1), upright(spec.thickness, faces.outside, 2));
+  const [from, to] = [faces.inside, faces.outside].map((y) => ({ x: left, y })) as [Point, Point];
+  const options = { angle: Math.PI / 2 };
+  return dimensionLine(text(head.spec.thickness), from, to, { x: left - column, y: 0 }, options);
 }
 
 interface Pointed {
@@ -122,7 +106,11 @@ function nearEndLabels(view: View): Part {
       ? [{ text: chimeText, target: sectionPlace(vessel, head, between.radius, between.height) }]
       : []),
     {
-      text: words.edge.land(text(spec.edge.thickness), text(head.landDepth)),
+      text: words.edge.land(
+        text(spec.edge.thickness),
+        text(head.landDepth),
+        text(spec.edge.fromInside),
+      ),
       target: { x: rim - head.landDepth * 0.6, y: landTop },
     },
     {

@@ -6,7 +6,8 @@ import { dimensionLine } from '../drawing/dimension.js';
 import type { Drawing } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
 import { shortLengthText } from '../drawing/length-text.js';
-import type { Units } from '../spec/spec.js';
+import { textWidth } from '../drawing/lettering.js';
+import type { HeadSpec, Units } from '../spec/spec.js';
 import { halfChord } from '../vessel/boards.js';
 import type { Head } from '../vessel/head.js';
 import type { Vessel } from '../vessel/vessel.js';
@@ -31,11 +32,6 @@ export function heads(vessel: Vessel, words: Words): Drawing[] {
       edgeLabels(head, units, words),
       grain(head, words),
       diameters(head, units, words),
-      label(
-        `${title}. ${vessel.spec.title}`,
-        { x: -head.rim.along, y: head.rim.across + 22 },
-        { height: heights.heading },
-      ),
     );
     return drawingOf(name, title, part, headLegend(head, units, words));
   });
@@ -97,14 +93,18 @@ function edgeLabels({ rim, spec, landDepth, dowels }: Head, units: Units, words:
   });
   const dowel = dowels[0];
   if (!dowel) return merge(...labels);
-  const size = (mm: number): string => shortLengthText(mm, units);
-  const text = words.head.dowel(size(spec.dowels.diameter), size(spec.dowels.length));
+  const text = dowelText(spec, units, words);
   const y = dowel.y - spec.dowels.length / 4;
   const target = { x: dowel.x - spec.dowels.diameter / 2, y };
   return merge(
     ...labels,
     leaderLabel(text, { x: -rim.along - aside, y: y - 1.75 }, target, { align: 'right' }),
   );
+}
+
+function dowelText({ dowels }: HeadSpec, units: Units, words: Words): string {
+  const size = (mm: number): string => shortLengthText(mm, units);
+  return words.head.dowel(size(dowels.diameter), size(dowels.length));
 }
 
 /** The grain's direction, above the head. */
@@ -132,7 +132,10 @@ function diameters({ rim, spec }: Head, units: Units, words: Words): Part {
     { x: 0, y: below },
   );
   if (spec.crossGrain === 0) return along;
-  const x = -rim.along - 70;
+  const { land, innerBevel, outerBevel } = words.head;
+  const leftLabels = [land, innerBevel, outerBevel, dowelText(spec, units, words)];
+  const labelsWidth = Math.max(...leftLabels.map((each) => textWidth(each, heights.normal)));
+  const x = -rim.along - aside - labelsWidth - 12;
   const across = dimensionLine(
     words.head.acrossDiameter(text(2 * rim.across)),
     { x: 0, y: -rim.across },

@@ -79,5 +79,8 @@ export function drawPieces(
   const wanted = names
     ? pieces.filter((piece) => names.includes(piece.name))
     : pieces.filter((piece) => !piece.onRequest);
-  return wanted.flatMap((piece) => piece.draw(vessel, options));
+  const subject = vessel.spec.title;
+  return wanted.flatMap((piece) =>
+    piece.draw(vessel, options).map((each) => ({ ...each, subject })),
+  );
 }

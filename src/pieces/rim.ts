@@ -1,25 +1,21 @@
 /** The round of a head and the lines parallel to it: circles, or ellipses where the head is larger across the boards. */
 import type { Curve, Vertex } from '../geometry/curve.js';
-import { circle } from '../geometry/curve.js';
+import { ellipse } from '../geometry/ellipse.js';
 import { fitArcs } from '../geometry/fit.js';
 import type { SmoothCurve } from '../geometry/path.js';
 import { halfChord, type Rim } from '../vessel/boards.js';
 
 /** The round a distance inside the rim, as one closed curve about the origin, counter-clockwise. */
 export function roundInside(rim: Rim, by: number): Curve {
-  if (rim.along === rim.across) return circle({ x: 0, y: 0 }, rim.along - by);
-  const curve = ellipse(inset(rim, by));
-  const quarters = [0, 1, 2, 3].flatMap((k) =>
-    fitArcs(curve, (k * Math.PI) / 2, ((k + 1) * Math.PI) / 2).slice(0, -1),
-  );
-  return { closed: true, vertices: quarters };
+  const own = inset(rim, by);
+  return ellipse({ x: 0, y: 0 }, own.along, own.across);
 }
 
 /** The part of that round on the right (`side` 1) or left of the middle, from one height to another, upwards. */
 export function sideInside(rim: Rim, by: number, side: 1 | -1, from: number, to: number): Vertex[] {
   const own = inset(rim, by);
   const angle = (y: number): number => Math.asin(Math.max(-1, Math.min(1, y / own.across)));
-  const curve = ellipse(own);
+  const curve = round(own);
   if (side > 0) return fitArcs(curve, angle(from), angle(to));
   return fitArcs(curve, Math.PI - angle(from), Math.PI - angle(to));
 }
@@ -42,7 +38,7 @@ export function halfChordInside(rim: Rim, by: number, y: number): number {
 
 const inset = (rim: Rim, by: number): Rim => ({ along: rim.along - by, across: rim.across - by });
 
-function ellipse({ along, across }: Rim): SmoothCurve {
+function round({ along, across }: Rim): SmoothCurve {
   return {
     at: (u) => ({ x: along * Math.cos(u), y: across * Math.sin(u) }),
     tangent: (u) => ({ x: -along * Math.sin(u), y: across * Math.cos(u) }),

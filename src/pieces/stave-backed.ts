@@ -2,9 +2,8 @@
 import { line } from '../geometry/curve.js';
 import { fitArcs } from '../geometry/fit.js';
 import type { SmoothCurve } from '../geometry/path.js';
-import { drawingOf, label, merge, strokes } from '../drawing/build.js';
+import { drawingOf, merge, strokes } from '../drawing/build.js';
 import type { Drawing } from '../drawing/drawing.js';
-import { heights } from '../drawing/heights.js';
 import type { Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
 import { staveLegend } from './stave-legend.js';
@@ -16,12 +15,10 @@ export function backedStave(vessel: Vessel, words: Words): Drawing {
   const at = (station: number): number => vessel.bend.sectionAtStation(station);
   const [from, to] = [stave.blankEnds.bottom.outer, stave.blankEnds.top.outer];
   const outline = closed(fitArcs(backedEdge(vessel, stave), at(from), at(to)));
-  const edge = Math.max(...outline.vertices.map(({ y }) => y));
   const title = words.stave.backedTitle;
   const part = merge(
     strokes('outline', outline),
     strokes('centre', line({ x: from - 6, y: 0 }, { x: to + 6, y: 0 })),
-    label(`${title}. ${vessel.spec.title}`, { x: from, y: edge + 6 }, { height: heights.heading }),
   );
   const legend = staveLegend(vessel, stave, words);
   return drawingOf('stave-backed', title, part, {

@@ -1,13 +1,13 @@
 /** Nested outlines for staves of uneven width: one pattern that serves every width on the rack. */
-import type { Vertex } from '../geometry/curve.js';
+import type { Curve, Vertex } from '../geometry/curve.js';
 import { line, polyline } from '../geometry/curve.js';
-import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
+import { drawingOf, merge, strokes, type Part } from '../drawing/build.js';
 import type { Drawing, Legend } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
 import { angleText, lengthText, shortLengthText } from '../drawing/length-text.js';
 import type { Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
-import { closed, upperEdge } from './stave-outline.js';
+import { closed, mirrored, upperEdge } from './stave-outline.js';
 import { spread } from './spread.js';
 import type { Words } from './words/index.js';
 
@@ -33,11 +33,6 @@ export function staveFan(vessel: Vessel, words: Words, range = ordinaryRange(ves
     strokes('centre', line({ x: from - 6, y: 0 }, { x: to + 6, y: 0 })),
     strokes('station', line({ x: 0, y: -top }, { x: 0, y: top })),
     labels(vessel, staves, edges, words),
-    label(
-      `${words.fan.title}. ${vessel.spec.title}`,
-      { x: from, y: top + 6 },
-      { height: heights.heading },
-    ),
   );
   return drawingOf('stave-fan', words.fan.title, part, legend(vessel, staves, words));
 }
@@ -56,9 +51,8 @@ function widthsOf({ from, to }: { from: number; to: number }, by: number): numbe
   return Array.from({ length: last - first + 1 }, (_, i) => (first + i) * by);
 }
 
-function bothSides(edge: readonly Vertex[]): { closed: false; vertices: readonly Vertex[] }[] {
-  const lower = edge.map(({ x, y, bulge }) => ({ x, y: -y, bulge: -bulge }));
-  return [edge, lower].map((vertices) => ({ closed: false, vertices }));
+function bothSides(edge: readonly Vertex[]): Curve[] {
+  return [edge, mirrored(edge)].map((vertices) => ({ closed: false, vertices }));
 }
 
 /** Beyond the top end: each width on a leader from the end of its own line. */

@@ -1,6 +1,8 @@
 /** The closed curves of a stave: its outer face and the inner face of its blank. */
 import type { Curve, Vertex } from '../geometry/curve.js';
 import { fitArcs } from '../geometry/fit.js';
+import { closedFrom } from '../geometry/join.js';
+import { mirrorY, reversedRun } from '../geometry/transform.js';
 import { staveEdge } from '../vessel/stave-edge.js';
 import type { Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
@@ -25,7 +27,10 @@ export function upperEdge(vessel: Vessel, stave: Stave, face: 'outer' | 'inner')
 
 /** Closes an upper edge with its mirror image; the ends are cut square. Counter-clockwise. */
 export function closed(edge: readonly Vertex[]): Curve {
-  const lower = edge.map(({ x, y, bulge }) => ({ x, y: -y, bulge: -bulge }));
-  const upper = edge.map(({ x, y }, i) => ({ x, y, bulge: -(edge[i - 1]?.bulge ?? 0) })).reverse();
-  return { closed: true, vertices: [...lower, ...upper] };
+  return closedFrom([mirrored(edge), reversedRun(edge)]);
+}
+
+/** The same edge on the other side of the centre line. */
+export function mirrored(edge: readonly Vertex[]): readonly Vertex[] {
+  return mirrorY({ closed: false, vertices: edge }).vertices;
 }

@@ -15,8 +15,6 @@ import type { Words } from './words/index.js';
 
 /** How far the centre line runs past the ends. */
 const overrun = 6;
-/** Above the stave: leaders and station labels reach this far beyond its edge. */
-const labelZone = 62;
 
 /** The stave of a vessel with equal staves, or the one of mean width of a mixed set. */
 export function stave(vessel: Vessel, words: Words): Drawing {
@@ -58,11 +56,6 @@ export function staveDrawing(
       [...stations, ...features].map(({ x }) => x),
       edge,
       words,
-    ),
-    label(
-      `${title}. ${vessel.spec.title}`,
-      { x: from, y: edge + labelZone },
-      { height: heights.heading },
     ),
   );
   return drawingOf(name, title, part, staveLegend(vessel, of, words));

@@ -145,7 +145,8 @@ export const en = {
     groove: (width: string, depth: string) => `groove ${width} wide, ${depth} deep from the howel`,
     howel: (depth: string) => `howel ${depth} deep`,
     chime: (bevel: string, flat: string) => `chime bevel ${bevel} from the end, flat ${flat}`,
-    land: (thickness: string, depth: string) => `land ${thickness} × ${depth}`,
+    land: (thickness: string, depth: string, fromInside: string) =>
+      `land ${thickness} × ${depth}, its middle ${fromInside} from the inside face`,
     outerBevel: (width: string) => `outer bevel ${width} wide from the rim`,
     innerBevel: (width: string) => `inner bevel ${width} wide from the rim`,
     notes: {
