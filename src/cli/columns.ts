@@ -1,12 +1,15 @@
 /** Sets text in columns for a terminal. */
 
-/** The first column to the left, the others to the right, each as wide as its widest cell. */
-export function columns(rows: readonly (readonly string[])[], indent = '    '): string {
+/** Each as wide as its widest cell; the first `left` of them to the left, for words, the others to the right. */
+export function columns(
+  rows: readonly (readonly string[])[],
+  { left = 0, indent = '    ' } = {},
+): string {
   const count = Math.max(0, ...rows.map((row) => row.length));
   const widths = Array.from({ length: count }, (_, i) =>
     Math.max(...rows.map((row) => lengthOf(row[i] ?? ''))),
   );
-  return rows.map((row) => `${indent}${rowText(row, widths)}\n`).join('');
+  return rows.map((row) => `${indent}${rowText(row, widths, left)}\n`).join('');
 }
 
 /** Pairs of a name and a value, the values below each other. */
@@ -15,10 +18,11 @@ export function pairs(rows: readonly (readonly [name: string, value: string])[])
   return rows.map(([name, value]) => `  ${padded(name, width)}   ${value}\n`).join('');
 }
 
-function rowText(row: readonly string[], widths: readonly number[]): string {
-  const cells = row.map((cell, i) =>
-    i === 0 ? padded(cell, widths[i]!) : cell.padStart(widths[i]! + cell.length - lengthOf(cell)),
-  );
+function rowText(row: readonly string[], widths: readonly number[], left: number): string {
+  const cells = row.map((cell, i) => {
+    const fill = ' '.repeat(widths[i]! - lengthOf(cell));
+    return i < left ? cell + fill : fill + cell;
+  });
   return cells.join('   ').trimEnd();
 }
 

@@ -32,7 +32,7 @@ function headSection(name: string, head: Head, { units }: Spec, format: FigureFo
       ['chime opens, in girth', length(2 * Math.PI * head.chimeOpening)],
     ]),
     '\n',
-    columns([['board', `width ${units}`, `length ${units}`], ...boards]),
+    columns([['board', `width ${units}`, `blank length ${units}`], ...boards]),
     dowelTable(head, units, format),
   ].join('');
 }

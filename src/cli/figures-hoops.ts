@@ -26,5 +26,5 @@ export function hoopSection({ hoops }: Figures, { cell, mass }: FigureFormat): s
     'cut length',
     'splay',
   ];
-  return `Hoops, girths at the edge near the end and the far one\n${columns([[...heading, 'mass'], ...rows], '  ')}`;
+  return `Hoops, girths at the edge near the end and the far one\n${columns([[...heading, 'mass'], ...rows], { left: 2, indent: '  ' })}`;
 }

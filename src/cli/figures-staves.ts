@@ -27,7 +27,7 @@ export function staveSection(figures: Figures, spec: Spec, format: FigureFormat)
       ['length of the inner face', length(stave.innerLength)],
       ...bevels(figures, spec, format),
       ...atEnds('end cut,', stave.endCutDegrees, format.bevel),
-      ['one bevel for all leaves open', gap(stave.fixedBevelGap)],
+      ['one gauge for all leaves open', `${gap(stave.fixedBevelGap)} at each joint`],
       ['outer face stretches by', `${stave.outerStretchPercent.toFixed(2)} %`],
     ]),
     `\n  Stations, counted from the middle towards the top\n`,

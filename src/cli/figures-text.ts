@@ -1,15 +1,16 @@
 /** Figures for people: one section after the other, in the units of the spec. */
 import type { Figures, Message, Spec } from '../index.js';
-import { columns, pairs } from './columns.js';
+import { pairs } from './columns.js';
 import { headSections } from './figures-heads.js';
 import { figureFormat, type FigureFormat } from './figure-format.js';
 import { hoopSection } from './figures-hoops.js';
 import { staveSection } from './figures-staves.js';
+import { oneLine } from './say.js';
 
 export function figuresText(figures: Figures, spec: Spec, warnings: readonly Message[]): string {
   const format = figureFormat(spec.units);
   return [
-    `${spec.title}\n${spec.vessel}, ${format.note}\n`,
+    `${oneLine(spec.title)}${spec.vessel}, ${format.note}\n`,
     capacitySection(figures, spec, format),
     staveSection(figures, spec, format),
     ...headSections(figures, spec, format),
@@ -30,8 +31,8 @@ function capacitySection(figures: Figures, spec: Spec, { litres }: FigureFormat)
 
 function warningSection(warnings: readonly Message[]): string {
   if (warnings.length === 0) return '';
-  return `Warnings\n${columns(
-    warnings.map(({ key, text }) => [key === '' ? text : `${key}: ${text}`]),
-    '  ',
-  )}`;
+  const lines = warnings.map(({ key, text }) =>
+    oneLine(`  ${key === '' ? '' : `${key}: `}${text}`),
+  );
+  return `Warnings\n${lines.join('')}`;
 }

@@ -26,13 +26,16 @@ function leaveQuietlyWhenClosed(stream: NodeJS.WriteStream): void {
   });
 }
 
+/** Read once: the same array for every document is parsed only once. */
+let font: Promise<Uint8Array> | undefined;
+
 const io: Io = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   stdin: readStdin,
   folder: process.cwd(),
   packageFolder: join(bundleFolder, '..'),
-  font: () => readFile(join(bundleFolder, 'DejaVuSans.ttf')),
+  font: () => (font ??= readFile(join(bundleFolder, 'DejaVuSans.ttf'))),
   env: process.env,
 };
 
