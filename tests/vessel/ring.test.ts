@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closingDiameter, ringOf } from '../../src/vessel/ring.js';
-import { arbitraryVessel, bucket, changed, wineCask } from './specs.js';
+import { arbitraryVessel, between, bucket, changed, wineCask } from './specs.js';
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
-const anyWidths = fc.array(fc.double({ min: 20, max: 150, noNaN: true }), {
+const anyWidths = fc.array(between(20, 150), {
   minLength: 3,
   maxLength: 80,
 });

@@ -4,7 +4,7 @@ import type { CaskProfile, HeadSpec, Spec } from '../../src/spec/spec.js';
 import { solveVessel } from '../../src/vessel/solve.js';
 import type { Vessel } from '../../src/vessel/vessel.js';
 
-fc.configureGlobal({ seed: 190_625, numRuns: 100 });
+fc.configureGlobal({ seed: 190_625, numRuns: 40 });
 
 export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 export const degrees = (angle: number): number => (angle * 180) / Math.PI;
@@ -131,8 +131,9 @@ export const wallWithLean = (height: number, bottom: number, leanDegrees: number
   top: bottom - 2 * height * Math.tan(radians(leanDegrees)),
 });
 
-const between = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+/** In a million steps: much quicker to draw than doubles, and as good for lengths. */
+export const between = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: 0, max: 1_000_000 }).map((step) => min + ((max - min) * step) / 1_000_000);
 
 /** Everything that casks and tubs share, as shares of the greatest diameter. */
 const shares = fc.record({

@@ -8,6 +8,7 @@ import { bisect, spread } from './numeric.js';
 import {
   arbitraryTub,
   arbitraryVessel,
+  between,
   bucket,
   changed,
   cylinder,
@@ -124,20 +125,16 @@ describe('bevels', () => {
 
   it('measure the angle of the joint plane in the section, and at the edge', () => {
     fc.assert(
-      fc.property(
-        arbitraryVessel,
-        fc.double({ min: -0.5, max: 0.5, noNaN: true }),
-        (spec, share) => {
-          const vessel = solved(spec);
-          const stave = vessel.staves[0]!;
-          const z = share * spec.height;
-          const T = stave.blankThicknessAt(z);
-          const narrower = stave.halfWidth(z, 0) - stave.halfWidth(z, T);
-          expect(stave.bevel(z)).toBeCloseTo(Math.atan2(narrower, T), 10);
-          const { outward, joint } = directions(vessel, stave, z);
-          expect(Math.sin(stave.sawTilt(z))).toBeCloseTo(-dot(outward, joint), 12);
-        },
-      ),
+      fc.property(arbitraryVessel, between(-0.5, 0.5), (spec, share) => {
+        const vessel = solved(spec);
+        const stave = vessel.staves[0]!;
+        const z = share * spec.height;
+        const T = stave.blankThicknessAt(z);
+        const narrower = stave.halfWidth(z, 0) - stave.halfWidth(z, T);
+        expect(stave.bevel(z)).toBeCloseTo(Math.atan2(narrower, T), 10);
+        const { outward, joint } = directions(vessel, stave, z);
+        expect(Math.sin(stave.sawTilt(z))).toBeCloseTo(-dot(outward, joint), 12);
+      }),
     );
   });
 });
