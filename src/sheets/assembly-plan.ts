@@ -1,8 +1,8 @@
 /** A small picture of the piece on its tiles, with the marks of columns above it and of rows on its left. */
 import { scale } from '../geometry/transform.js';
 import type { Bounds } from '../geometry/measure.js';
-import type { Grid, TilePlace } from './grid.js';
-import { cellOf, columnMark, rowMark, samePlace } from './grid.js';
+import type { Grid } from './grid.js';
+import { allPlaces, cellOf, columnMark, rowMark, samePlace } from './grid.js';
 import { inkTogether, lineWidths, moveInk, rectangle, stroked, words } from './ink.js';
 import type { Laid } from './lay.js';
 import type { Size } from './paper.js';
@@ -46,13 +46,6 @@ function gridBounds(grid: Grid): Bounds {
   const first = cellOf(grid, { column: 0, row: 0 });
   const last = cellOf(grid, { column: grid.columns - 1, row: grid.rows - 1 });
   return { minX: first.minX, maxX: last.maxX, minY: last.minY, maxY: first.maxY };
-}
-
-function allPlaces({ columns, rows }: Grid): TilePlace[] {
-  return Array.from({ length: columns * rows }, (_, i) => ({
-    column: i % columns,
-    row: Math.floor(i / columns),
-  }));
 }
 
 function scaled({ minX, minY, maxX, maxY }: Bounds, factor: number): Bounds {

@@ -85,7 +85,7 @@ function placeLegend(
 }
 
 function placeLaid({ strokes, letterings, bounds }: Laid, at: Bounds): Placed {
-  const plain = inkOf({ strokes: [], letterings });
+  const plain = inkOf({ strokes: [], letterings: letterings.map(({ lettering }) => lettering) });
   const ink = { strokes: [...strokes, ...plain.strokes], letterings: plain.letterings };
   return { ...moveInk(ink, at.minX - bounds.minX, at.minY - bounds.minY), window: at };
 }

@@ -18,7 +18,7 @@ const besides = [0, 130, 200, 320];
 
 /** Of the sheets that hold it all, the one of the least area among a few widths. */
 export function fullSheet(drawing: Drawing, printed: Printed, terms: SheetWords): Composition {
-  const laid = lay(drawing, false);
+  const laid = lay(drawing);
   const legend = legendSetter(drawing.legend);
   const attempt = (area: Size): Composition | null => {
     const page = pageAround(area, printed);

@@ -5,12 +5,7 @@
  */
 import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
-import { meetsRectangle } from '../geometry/intersect.js';
-import { boundsOfPoints } from '../geometry/measure.js';
-import { letteringBox } from '../drawing/lettering.js';
-import { inkOf } from './ink.js';
-import type { Laid, LaidStroke } from './lay.js';
-import { withBounds } from './lay.js';
+import type { Laid } from './lay.js';
 import type { Size } from './paper.js';
 import { heightOf, widthOf } from './rectangle.js';
 
@@ -104,50 +99,29 @@ export function rowMark(row: number): string {
   return before + String.fromCharCode(65 + (row % 26));
 }
 
-/** The tiles that are needed: a line enters their cell or a lettering has its middle there. From the top, left to right. */
-export function neededTiles(grid: Grid, laid: Laid): TilePlace[] {
-  const needed = new Set<number>();
-  for (const stroke of [...laid.strokes, ...leadersOf(laid)]) markEntered(grid, stroke, needed);
-  for (const lettering of laid.letterings) {
-    const box = boundsOfPoints(letteringBox(lettering))!;
-    const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-    needed.add(indexAt(grid, middle));
-  }
-  return [...needed]
-    .sort((a, b) => a - b)
-    .map((index) => ({ column: index % grid.columns, row: Math.floor(index / grid.columns) }));
+/**
+ * The tiles whose cells hold a sample of the drawing, from the top, left to right. A line that only nips the corner of a
+ * cell between two samples is left to the strips of that tile's neighbours, which show it whole.
+ */
+export function neededTiles(grid: Grid, { samples }: Pick<Laid, 'samples'>): TilePlace[] {
+  const needed = new Uint8Array(grid.columns * grid.rows);
+  for (const point of samples) needed[indexAt(grid, point)] = 1;
+  return allPlaces(grid).filter((_, index) => needed[index] === 1);
 }
 
-function leadersOf({ letterings }: Laid): LaidStroke[] {
-  const leaders = letterings.flatMap(({ leader }) =>
-    leader ? [{ layer: 'dimension' as const, curve: leader }] : [],
-  );
-  return inkOf({ strokes: leaders, letterings: [] }).strokes.flatMap(withBounds);
+/** Row by row from the top, each from left to right. */
+export function allPlaces({ columns, rows }: Grid): TilePlace[] {
+  return Array.from({ length: columns * rows }, (_, index) => ({
+    column: index % columns,
+    row: Math.floor(index / columns),
+  }));
 }
 
-/** Marks each cell that the line enters; only where its extent spans several need the line itself be followed. */
-function markEntered(grid: Grid, { curve, bounds }: LaidStroke, needed: Set<number>): void {
-  const first = placeAt(grid, { x: bounds.minX, y: bounds.maxY });
-  const last = placeAt(grid, { x: bounds.maxX, y: bounds.minY });
-  const single = samePlace(first, last);
-  for (let row = first.row; row <= last.row; row++) {
-    for (let column = first.column; column <= last.column; column++) {
-      const index = row * grid.columns + column;
-      if (needed.has(index)) continue;
-      if (single || meetsRectangle(curve, cellOf(grid, { column, row }))) needed.add(index);
-    }
-  }
-}
-
-function placeAt({ columns, rows, window, corner }: Grid, { x, y }: Point): TilePlace {
+/** Which cell of `allPlaces` a point lies in. */
+function indexAt({ columns, rows, window, corner }: Grid, { x, y }: Point): number {
   const column = Math.floor((x - corner.x - strip) / (window.width - overlap));
   const row = Math.floor((corner.y - strip - y) / (window.height - overlap));
-  return { column: clamp(column, columns - 1), row: clamp(row, rows - 1) };
-}
-
-function indexAt(grid: Grid, point: Point): number {
-  const { column, row } = placeAt(grid, point);
-  return row * grid.columns + column;
+  return clamp(row, rows - 1) * columns + clamp(column, columns - 1);
 }
 
 function clamp(value: number, most: number): number {

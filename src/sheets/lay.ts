@@ -1,13 +1,16 @@
-/** A drawing laid for paper: as it stands or turned by a quarter, with the extent of each of its lines. */
+/** A drawing laid for paper: as it stands or turned by a quarter, with what is asked of its lines again and again. */
 import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
-import { printable } from '../drawing/lettering.js';
+import { letteringBox, printable } from '../drawing/lettering.js';
+import type { Curve, Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
-import { boundsOf } from '../geometry/measure.js';
+import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
+import { placeOn, segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { inkOf } from './ink.js';
+import { grown } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
 
 export interface LaidStroke extends SheetStroke {
@@ -15,28 +18,39 @@ export interface LaidStroke extends SheetStroke {
   readonly bounds: Bounds;
 }
 
+export interface LaidLettering {
+  readonly lettering: Lettering;
+  /** the upright rectangle round its box */
+  readonly box: Bounds;
+}
+
 export interface Laid {
   /** without leaders, which go where their lettering goes */
   readonly strokes: readonly LaidStroke[];
-  readonly letterings: readonly Lettering[];
+  readonly letterings: readonly LaidLettering[];
   readonly bounds: Bounds;
+  /** points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering */
+  readonly samples: readonly Point[];
 }
 
 /** Half of the widest line and a little air: so far the ink may reach beyond the bounds of its lines. */
 const inkReach = 0.5;
+const sampling = 4;
 
-export function lay(drawing: Part, quarterTurn: boolean): Laid {
-  const part = quarterTurn ? turnPart(drawing) : drawing;
-  const { minX, minY, maxX, maxY } = drawingBounds(part);
+export function lay(part: Part): Laid {
+  const strokes = inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds);
+  const letterings = part.letterings
+    .filter(({ text }) => printable(text).trim() !== '')
+    .map((lettering) => ({ lettering, box: boxOf(lettering) }));
+  const leaders = letterings.flatMap(({ lettering: { leader } }) => (leader ? [leader] : []));
   return {
-    strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
-    letterings: part.letterings.filter(({ text }) => printable(text).trim() !== ''),
-    bounds: {
-      minX: minX - inkReach,
-      minY: minY - inkReach,
-      maxX: maxX + inkReach,
-      maxY: maxY + inkReach,
-    },
+    strokes,
+    letterings,
+    bounds: grown(drawingBounds(part), inkReach),
+    samples: [
+      ...[...strokes.map(({ curve }) => curve), ...leaders].flatMap(samplesOf),
+      ...letterings.map(({ box }) => middleOf(box)),
+    ],
   };
 }
 
@@ -46,9 +60,38 @@ export function withBounds(stroke: SheetStroke): LaidStroke[] {
   return bounds ? [{ ...stroke, bounds }] : [];
 }
 
-/** A quarter turn to the left: what read level then reads from the right. */
-function turnPart({ strokes, letterings }: Part): Part {
-  const quarter = Math.PI / 2;
+export function boxOf(lettering: Lettering): Bounds {
+  return boundsOfPoints(letteringBox(lettering))!;
+}
+
+function middleOf({ minX, minY, maxX, maxY }: Bounds): Point {
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+}
+
+function samplesOf(curve: Curve): Point[] {
+  return segmentsOf(curve).flatMap((segment) => {
+    const count = Math.max(1, Math.ceil(segment.length / sampling));
+    return Array.from({ length: count + 1 }, (_, i) =>
+      i === count ? segment.to : placeOn(segment, (segment.length * i) / count).point,
+    );
+  });
+}
+
+/** The drawing turned by a quarter: to the left, unless more of its lettering can be read when it is turned right. */
+export function turnedPart(part: Part): Part {
+  const upsideDown = (quarter: number) =>
+    part.letterings.filter(({ angle }) => !isReadable(angle + quarter)).length;
+  const [left, right] = [Math.PI / 2, -Math.PI / 2];
+  return turnPart(part, upsideDown(left) <= upsideDown(right) ? left : right);
+}
+
+/** From the bottom or from the right of the sheet. */
+function isReadable(angle: number): boolean {
+  const slack = 1e-6;
+  return Math.cos(angle) > slack || Math.abs(Math.sin(angle) - 1) < slack;
+}
+
+function turnPart({ strokes, letterings }: Part, quarter: number): Part {
   return {
     strokes: strokes.map(({ layer, curve }) => ({ layer, curve: rotate(curve, quarter) })),
     letterings: letterings.map((lettering) => ({

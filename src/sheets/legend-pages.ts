@@ -42,13 +42,25 @@ function columnsOf(space: Bounds): Bounds[] {
 }
 
 function mostItems(legend: Legend, column: Bounds): number {
-  const fits = (count: number) =>
-    legendBlock(items(legend, 0, count), widthOf(column)).height <= heightOf(column);
-  let [most, tooMany] = [0, itemCount(legend) + 1];
+  const fits = (part: Legend) => legendBlock(part, widthOf(column)).height <= heightOf(column);
+  let [most, tooMany] = [0, itemCount(legend)];
+  if (fits(legend)) return tooMany;
   while (tooMany - most > 1) {
     const middle = Math.floor((most + tooMany) / 2);
-    if (fits(middle)) most = middle;
+    if (fits(items(legend, 0, middle))) most = middle;
     else tooMany = middle;
+  }
+  return wholeTables(legend, most, fits);
+}
+
+/** Fewer items, where that keeps a table whole that a column of its own would hold. */
+function wholeTables(legend: Legend, most: number, fits: (legend: Legend) => boolean): number {
+  let start = legend.notes.length;
+  for (const table of legend.tables) {
+    const end = start + rowCount(table);
+    const isCut = start < most && most < end;
+    if (isCut && start > 0 && fits({ notes: [], tables: [table] })) return start;
+    start = end;
   }
   return most;
 }

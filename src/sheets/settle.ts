@@ -13,9 +13,10 @@ import type { Curve, Point } from '../geometry/curve.js';
 import { polyline } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
-import { distance } from '../geometry/vector.js';
+import { add, distance } from '../geometry/vector.js';
 import { fitText } from './fit-text.js';
-import type { Laid } from './lay.js';
+import { boxOf } from './lay.js';
+import type { Laid, LaidLettering } from './lay.js';
 import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
 
 /** Where lettering may stand on one tile, and what stands there already. */
@@ -34,14 +35,22 @@ export interface Settled {
 const flatness = 0.05;
 /** Kept between moved lettering and what it must not meet, mm. */
 const air = 0.3;
-const step = 1.5;
+const step = { along: 2, across: 3 };
 const reach = { along: 60, across: 12 };
 /** Nearer places are tried first, and no more than these. */
 const mostTries = 400;
 const mostRegions = 4;
+/** Lines farther away than this are out of reach of any move, mm. */
+const farthest = 250;
 
-interface Chain {
-  readonly points: readonly Point[];
+interface Obstacles {
+  readonly others: readonly TurnedBox[];
+  readonly chords: readonly Chord[];
+}
+
+/** A straight piece of a line. */
+interface Chord {
+  readonly points: readonly [Point, Point];
   readonly bounds: Bounds;
   readonly margin: number;
   /** whose leader it is */
@@ -49,41 +58,53 @@ interface Chain {
 }
 
 export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
-  const chains = chainsOf(laid);
-  const places = laid.letterings.map((lettering) => unmoved(lettering, regions));
-  const taken = laid.letterings.map(boxOf);
-  laid.letterings.forEach((lettering, i) => {
+  const places = laid.letterings.map((each) => unmoved(each, regions));
+  if (!places.includes(null)) return places.filter((place) => place !== null);
+  const chords = chordsOf(laid);
+  const taken = laid.letterings.map(({ lettering }) => turnedBoxOf(lettering));
+  laid.letterings.forEach(({ lettering, box }, i) => {
     if (places[i]) return;
     const others = taken.filter((_, j) => j !== i);
-    const around = chains.filter(({ owner }) => owner !== lettering);
-    const place = bestPlace(lettering, regions, others, around);
+    const place = bestPlace(lettering, regions, {
+      others,
+      chords: chordsNear(box, lettering, chords),
+    });
     places[i] = place;
-    taken[i] = boxOf(place.lettering);
+    taken[i] = turnedBoxOf(place.lettering);
   });
   return places.filter((place) => place !== null);
 }
 
-function unmoved(lettering: Lettering, regions: readonly Region[]): Settled | null {
-  const box = boundsOfPoints(letteringBox(lettering))!;
+function unmoved({ lettering, box }: LaidLettering, regions: readonly Region[]): Settled | null {
   const region = regions.findIndex(
     ({ area, marks }) => holds(area, box) && !marks.some((mark) => meet(mark, box)),
   );
   return region < 0 ? null : { region, lettering };
 }
 
-function chainsOf({ strokes, letterings }: Laid): Chain[] {
-  const chain = (curve: Curve, width: number, owner: Lettering | null): Chain[] => {
-    const points = flatten(curve, flatness);
-    const bounds = boundsOfPoints(points);
-    return bounds ? [{ points, bounds, margin: width / 2 + air, owner }] : [];
+function chordsOf({ strokes, letterings }: Laid): Chord[] {
+  const chords = (curve: Curve, width: number, owner: Lettering | null): Chord[] => {
+    const chain = flatten(curve, flatness);
+    return chain.slice(1).map((to, i): Chord => {
+      const points = [chain[i]!, to] as const;
+      return { points, bounds: boundsOfPoints(points)!, margin: width / 2 + air, owner };
+    });
   };
   return [
-    ...strokes.flatMap(({ curve, width }) => chain(curve, width, null)),
-    ...letterings.flatMap((owner) => (owner.leader ? chain(owner.leader, 0.13, owner) : [])),
+    ...strokes.flatMap(({ curve, width }) => chords(curve, width, null)),
+    ...letterings.flatMap(({ lettering }) =>
+      lettering.leader ? chords(lettering.leader, 0.13, lettering) : [],
+    ),
   ];
 }
 
-function boxOf(lettering: Lettering): TurnedBox {
+/** Those that the lettering could meet wherever it is tried; its own leader aside. */
+function chordsNear(box: Bounds, lettering: Lettering, chords: readonly Chord[]): Chord[] {
+  const area = grown(box, farthest);
+  return chords.filter(({ bounds, owner }) => owner !== lettering && meet(bounds, area));
+}
+
+function turnedBoxOf(lettering: Lettering): TurnedBox {
   return turnedBox(letteringBox(lettering), lettering.angle);
 }
 
@@ -91,13 +112,15 @@ function boxOf(lettering: Lettering): TurnedBox {
 function bestPlace(
   lettering: Lettering,
   regions: readonly Region[],
-  others: readonly TurnedBox[],
-  chains: readonly Chain[],
+  obstacles: Obstacles,
 ): Settled {
   let least: { place: Settled; faults: number } | null = null;
   for (const smaller of heightsFor(lettering)) {
-    for (const place of placesNear(smaller, regions)) {
-      const faults = faultsAt(place, regions, others, chains);
+    const corners = letteringBox(smaller);
+    for (const { region, shift } of shiftsNear(smaller, boundsOfPoints(corners)!, regions)) {
+      const box = turnedBox(shiftedCorners(corners, shift), smaller.angle);
+      const place = { region, lettering: moved(smaller, shift) };
+      const faults = faultsAt(place, box, regions, obstacles);
       if (faults === 0) return place;
       if (!least || faults < least.faults) least = { place, faults };
     }
@@ -110,27 +133,31 @@ function heightsFor(lettering: Lettering): Lettering[] {
   return [lettering, ...smaller.map((height) => ({ ...lettering, height }))];
 }
 
-/** Places in the regions that hold it, those that need the least moving first. */
-function placesNear(lettering: Lettering, regions: readonly Region[]): Settled[] {
-  const box = boundsOfPoints(letteringBox(lettering))!;
-  const direction = { x: Math.cos(lettering.angle), y: Math.sin(lettering.angle) };
-  const nearest = regions
-    .flatMap(({ area }, region) => {
-      const first = shiftInto(area, box);
-      return first ? [{ area, region, first, cost: costOf(first, direction) }] : [];
-    })
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, mostRegions);
-  const found = nearest.flatMap(({ area, region, first }) =>
-    slides(direction)
-      .map((slide) => ({ x: first.x + slide.x, y: first.y + slide.y }))
-      .filter((shift) => holds(area, shifted(box, shift)))
-      .map((shift) => ({ region, shift, cost: costOf(shift, direction) })),
-  );
-  found.sort((a, b) => a.cost - b.cost);
-  return found
-    .slice(0, mostTries)
-    .map(({ region, shift }) => ({ region, lettering: moved(lettering, shift) }));
+interface Shift {
+  readonly region: number;
+  readonly shift: Point;
+  readonly cost: number;
+}
+
+/** Moves that bring the box into the nearest regions that hold it, the least first. */
+function shiftsNear({ angle }: Lettering, box: Bounds, regions: readonly Region[]): Shift[] {
+  const direction = { x: Math.cos(angle), y: Math.sin(angle) };
+  const nearest = regions.flatMap(({ area }, region): Shift[] => {
+    const shift = shiftInto(area, box);
+    return shift ? [{ region, shift, cost: costOf(shift, direction) }] : [];
+  });
+  const byCost = (a: Shift, b: Shift) => a.cost - b.cost;
+  return nearest
+    .sort(byCost)
+    .slice(0, mostRegions)
+    .flatMap(({ region, shift: first }) =>
+      slides(direction)
+        .map((slide) => ({ x: first.x + slide.x, y: first.y + slide.y }))
+        .filter((shift) => holds(regions[region]!.area, shiftedBox(box, shift)))
+        .map((shift) => ({ region, shift, cost: costOf(shift, direction) })),
+    )
+    .sort(byCost)
+    .slice(0, mostTries);
 }
 
 /** Moving across the baseline counts double. */
@@ -154,8 +181,8 @@ function shiftInto(area: Bounds, box: Bounds): Point | null {
 
 function slides(direction: Point): Point[] {
   const all: Point[] = [];
-  for (let along = -reach.along; along <= reach.along; along += step) {
-    for (let across = -reach.across; across <= reach.across; across += step) {
+  for (let along = -reach.along; along <= reach.along; along += step.along) {
+    for (let across = -reach.across; across <= reach.across; across += step.across) {
       all.push({
         x: along * direction.x - across * direction.y,
         y: along * direction.y + across * direction.x,
@@ -165,13 +192,19 @@ function slides(direction: Point): Point[] {
   return all;
 }
 
-function shifted(box: Bounds, { x, y }: Point): Bounds {
+type Corners = ReturnType<typeof letteringBox>;
+
+function shiftedCorners([a, b, c, d]: Corners, shift: Point): Corners {
+  return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];
+}
+
+function shiftedBox(box: Bounds, { x, y }: Point): Bounds {
   return { minX: box.minX + x, maxX: box.maxX + x, minY: box.minY + y, maxY: box.maxY + y };
 }
 
 /** The lettering elsewhere; its leader still ends where it ended. */
 function moved(lettering: Lettering, shift: Point): Lettering {
-  const move = ({ x, y }: Point) => ({ x: x + shift.x, y: y + shift.y });
+  const move = (point: Point) => add(point, shift);
   const { leader } = lettering;
   const at = move(lettering.at);
   if (!leader) return { ...lettering, at };
@@ -183,20 +216,19 @@ function moved(lettering: Lettering, shift: Point): Lettering {
   return { ...lettering, at, leader: polyline(points) };
 }
 
-/** How many marks, letterings and lines it meets there, and how many letterings its leader crosses. */
+/** How many marks, letterings and lines the box meets, and how many letterings its leader crosses. */
 function faultsAt(
   { region, lettering }: Settled,
+  box: TurnedBox,
   regions: readonly Region[],
-  others: readonly TurnedBox[],
-  chains: readonly Chain[],
+  { others, chords }: Obstacles,
 ): number {
-  const box = boxOf(lettering);
   const leader = lettering.leader ? flatten(lettering.leader, flatness) : [];
   const extent = boundsOfPoints(leader);
   return (
     count(regions[region]!.marks, (mark) => meet(mark, box.bounds)) +
     count(others, (other) => boxesMeet(box, other)) +
-    count(chains, ({ points, bounds, margin }) => chainMeets(points, bounds, box, margin)) +
+    count(chords, ({ points, bounds, margin }) => chainMeets(points, bounds, box, margin)) +
     (extent ? count(others, (other) => chainMeets(leader, extent, other, air)) : 0)
   );
 }
@@ -215,7 +247,7 @@ function squeezed(lettering: Lettering, regions: readonly Region[]): Settled {
   );
   const fitted = fitText(lettering.text, 0.9 * lengthOf(regions[region]!), lettering.height);
   const short = { ...lettering, ...fitted };
-  const box = boundsOfPoints(letteringBox(short))!;
+  const box = boxOf(short);
   const shift = shiftInto(regions[region]!.area, box) ?? { x: 0, y: 0 };
   return { region, lettering: moved(short, shift) };
 }

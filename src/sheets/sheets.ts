@@ -21,7 +21,8 @@ import { proofBlock, proofLines } from './proof.js';
 import type { Sheet } from './sheet.js';
 import type { Tiling } from './tile.js';
 import { tileSheet, tilesOf } from './tile.js';
-import { fewestTiles, placements } from './tiling.js';
+import type { Placement } from './tiling.js';
+import { fewestTiles, placementsOf } from './tiling.js';
 import type { TitleBlock, TitleBlockEntry } from './title-block.js';
 import type { SheetWords } from './words.en.js';
 import { english } from './words.en.js';
@@ -40,6 +41,7 @@ type Unnumbered = (entry: TitleBlockEntry) => Sheet;
 
 interface Job {
   readonly drawing: Drawing;
+  readonly placements: readonly Placement[];
   readonly options: SheetOptions;
   readonly size: Size;
   readonly printed: Printed;
@@ -65,50 +67,47 @@ function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
     return (entry) => framed(composition, entry, terms);
   };
   if (paper === 'full') return [frame(fullSheet(drawing, printed, terms))];
-  const job: Job = { drawing, options, size: paperSizes[paper], printed, terms };
-  const pages = placements(drawing, (laid, lying) => ({
-    laid,
-    page: framedPage(job.size, lying, printed),
-  }));
-  const whole = onOneSheet(job, pages) ?? coverAndOne(job, pages);
+  const placements = placementsOf(drawing);
+  const job: Job = { drawing, placements, options, size: paperSizes[paper], printed, terms };
+  const whole = onOneSheet(job) ?? coverAndOne(job);
   return whole ? whole.map(frame) : coverAndTiles(job, frame);
 }
 
-interface FramedPlacement {
-  readonly laid: Laid;
-  readonly page: Page;
-}
-
-function onOneSheet(
-  { drawing: { legend }, terms }: Job,
-  tries: readonly FramedPlacement[],
-): Composition[] | null {
-  const composed = (setter: LegendSetter) =>
-    firstOf(tries, ({ laid, page }) => compose(page, laid, proofBlock(page, terms), setter));
-  const all = composed(legendSetter(legend));
+function onOneSheet(job: Job): Composition[] | null {
+  const { drawing, terms } = job;
+  const composed = (legend: LegendSetter) =>
+    firstFit(job, (page, laid) => compose(page, laid, proofBlock(page, terms), legend));
+  const all = composed(legendSetter(drawing.legend));
   if (all) return [all];
   const piece = composed(null);
-  return piece && [piece, ...legendSheets(legend, piece.page)];
+  return piece && [piece, ...legendSheets(drawing.legend, piece.page)];
 }
 
-function coverAndOne(job: Job, tries: readonly FramedPlacement[]): Composition[] | null {
+function coverAndOne(job: Job): Composition[] | null {
   const lines = proofLines(job.options.units, job.terms);
-  const piece = firstOf(tries, ({ laid, page }) => compose(page, laid, lines, null));
+  const piece = firstFit(job, (page, laid) => compose(page, laid, lines, null));
   return piece && [...cover(job, null), piece];
 }
 
+/** What fits for the first of the placements. */
+function firstFit(
+  { placements, size, printed }: Job,
+  attempt: (page: Page, laid: Laid) => Composition | null,
+): Composition | null {
+  for (const { laid, lying } of placements) {
+    const composition = attempt(framedPage(size, lying, printed), laid);
+    if (composition) return composition;
+  }
+  return null;
+}
+
 function coverAndTiles(job: Job, frame: (composition: Composition) => Unnumbered): Unnumbered[] {
-  const { drawing, size, printed, options, terms } = job;
-  const tiling = fewestTiles(drawing, size, printed, options.units);
-  const tiles = tilesOf(tiling);
-  return [
-    ...cover(job, tiling).map(frame),
-    ...tiles.map(
-      (tile): Unnumbered =>
-        (entry) =>
-          tileSheet({ ...tile, page: tiling.page }, entry, terms),
-    ),
-  ];
+  const { placements, size, printed, options, terms } = job;
+  const tiling = fewestTiles(placements, size, printed, options.units);
+  const tiles = tilesOf(tiling).map((tile): Unnumbered => {
+    return (entry) => tileSheet({ ...tile, page: tiling.page }, entry, terms);
+  });
+  return [...cover(job, tiling).map(frame), ...tiles];
 }
 
 function cover(
@@ -118,12 +117,4 @@ function cover(
   const page = framedPage(size, 'upright', printed);
   const { paper, titleBlock } = options;
   return coverPages({ legend: drawing.legend, titleBlock, page, paper, tiling, terms });
-}
-
-function firstOf<T, R>(items: readonly T[], attempt: (item: T) => R | null): R | null {
-  for (const item of items) {
-    const result = attempt(item);
-    if (result !== null) return result;
-  }
-  return null;
 }

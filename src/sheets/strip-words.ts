@@ -2,11 +2,13 @@
 import { flatten } from '../drawing/flatten.js';
 import { letteringBox } from '../drawing/lettering.js';
 import { chainMeets, turnedBox } from '../drawing/turned-box.js';
+import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
 import { noInk } from './ink.js';
+import type { LaidStroke } from './lay.js';
 import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
-import type { Ink, SheetLettering, SheetStroke } from './sheet.js';
+import type { Ink, SheetLettering } from './sheet.js';
 
 const height = 2.5;
 /** From the strip's lower edge to the baseline, mm. */
@@ -23,7 +25,7 @@ const step = 4;
 export function stripWords(
   texts: readonly string[],
   strip: Bounds,
-  lines: readonly SheetStroke[],
+  lines: readonly LaidStroke[],
 ): Ink {
   const isClear = clearanceIn(strip, lines);
   const places = placesAlong(strip);
@@ -52,19 +54,26 @@ function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
 
 function clearanceIn(
   strip: Bounds,
-  lines: readonly SheetStroke[],
+  lines: readonly LaidStroke[],
 ): (lettering: SheetLettering) => boolean {
-  const chains = lines.flatMap(({ curve, width }) => {
-    const points = flatten(curve, flatness);
-    const bounds = boundsOfPoints(points);
-    const near = bounds !== null && meet(bounds, grown(strip, width));
-    return near ? [{ points, bounds, margin: width / 2 + air }] : [];
-  });
+  const chords = lines
+    .filter(({ bounds, width }) => meet(bounds, grown(strip, width)))
+    .flatMap(({ curve, width }) => chordsIn(strip, flatten(curve, flatness), width / 2 + air));
   return (lettering) => {
     const box = turnedBox(letteringBox(lettering), lettering.angle);
     return (
       holds(strip, box.bounds) &&
-      chains.every(({ points, bounds, margin }) => !chainMeets(points, bounds, box, margin))
+      chords.every(({ points, bounds, margin }) => !chainMeets(points, bounds, box, margin))
     );
   };
+}
+
+/** The straight pieces of a line that come near the strip. */
+function chordsIn(strip: Bounds, chain: readonly Point[], margin: number) {
+  const area = grown(strip, margin);
+  return chain.slice(1).flatMap((to, i) => {
+    const points = [chain[i]!, to];
+    const bounds = boundsOfPoints(points)!;
+    return meet(bounds, area) ? [{ points, bounds, margin }] : [];
+  });
 }

@@ -29,7 +29,10 @@ export interface Tile {
   readonly place: TilePlace;
   readonly window: Bounds;
   readonly neighbours: Neighbours;
-  readonly content: Ink;
+  readonly content: {
+    readonly strokes: readonly LaidStroke[];
+    readonly letterings: Ink['letterings'];
+  };
 }
 
 /** The window of a tile takes up the page's area but for the foot. */
@@ -49,18 +52,15 @@ export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
     marks: crossPoints(window, neighbours).map(crossBox),
   }));
   const settled = settle(laid, regions);
+  const lettered = inkOf({ strokes: [], letterings: settled.map(({ lettering }) => lettering) });
+  const lines = [...laid.strokes, ...lettered.strokes.flatMap(withBounds)];
   return tiles.map((tile, index) => {
-    const own = settled.filter(({ region }) => region === index);
-    const { letterings } = inkOf({ strokes: [], letterings: own.map((each) => each.lettering) });
-    return { ...tile, content: { strokes: linesIn(tile.window), letterings } };
-  });
-
-  function linesIn(window: Bounds): LaidStroke[] {
-    const leaders = inkOf({ strokes: [], letterings: settled.map(({ lettering }) => lettering) });
-    return [...laid.strokes, ...leaders.strokes.flatMap(withBounds)].filter(({ bounds, width }) =>
-      meet(grown(bounds, width / 2), window),
+    const strokes = lines.filter(({ bounds, width }) =>
+      meet(grown(bounds, width / 2), tile.window),
     );
-  }
+    const letterings = lettered.letterings.filter((_, i) => settled[i]!.region === index);
+    return { ...tile, content: { strokes, letterings } };
+  });
 }
 
 function neighboursOf(

@@ -30,11 +30,11 @@ export interface TitleBlockEntry extends TitleBlock {
 
 /** ISO 7200:2004, 5.2: 180 mm wide at most, so that it fits an A4 sheet with its margins. */
 export const titleBlockWidth = 180;
-const [low, high] = [9, 19];
+const [low, high] = [10, 20];
 export const titleBlockHeight = low + high + low;
 
-/** Space in mm between the edge of a cell and the text in it. */
-const padding = { side: 1.5, below: 0.6, above: 0.6 };
+/** Space in mm beside and above the texts of a cell, and below each line. */
+const padding = { side: 1.5, above: 0.8, below: 0.5 };
 const captionHeight = 1.8;
 
 interface Cell {
@@ -115,7 +115,7 @@ function cellInk({ caption, lines, from, to }: Cell, row: Bounds): Ink {
   const placed = [[caption, captionHeight] as const, ...lines].map(([text, height]) => {
     const fitted = fitText(text, room, height);
     const baseline = top - ascenderPart * height;
-    top = baseline - descenderPart * height;
+    top = baseline - descenderPart * height - padding.below;
     return words(fitted.text, { x: left + padding.side, y: baseline }, fitted.height);
   });
   const divider = from === 0 ? [] : [rule({ x: left, y: row.minY }, { x: left, y: row.maxY })];

@@ -89,7 +89,7 @@ export const english: SheetWords = {
       tabloid: 'Tabloid',
       full: 'its own size',
     },
-    howToUse: 'How to use these sheets',
+    howToUse: 'Step by step',
     steps: [
       '1. Measure the square, and the line at the foot of every sheet.',
       '2. Cut or fold each sheet at the thin lines on its left and at its top, where it has them.',

@@ -3,37 +3,35 @@ import type { Curve, Point } from '../geometry/curve.js';
 import type { Segment } from '../geometry/segment.js';
 import { placeOn, segmentsOf } from '../geometry/segment.js';
 import { along } from '../geometry/vector.js';
+import { formatNumber } from './number.js';
 
 /** How far a cubic may stray from its arc, mm. */
 export const cubicTolerance = 0.0005;
 const widestCubic = Math.PI / 6;
 
-export interface PathPen {
-  moveTo(x: number, y: number): unknown;
-  lineTo(x: number, y: number): unknown;
-  bezierCurveTo(ax: number, ay: number, bx: number, by: number, x: number, y: number): unknown;
-  closePath(): unknown;
-}
-
-/** Draws the path; nothing for a curve of no length. */
-export function drawPath(pen: PathPen, curve: Curve): void {
+/** The operators that build the path; empty for a curve of no length. */
+export function pathOperators(curve: Curve): string {
   const segments = segmentsOf(curve);
   const [first] = segments;
-  if (!first) return;
-  pen.moveTo(rounded(first.from.x), rounded(first.from.y));
+  if (!first) return '';
+  const operators = [`${numbers(first.from)} m`];
   segments.forEach((segment, i) => {
     const closes = curve.closed && i === segments.length - 1;
-    if (segment.curvature !== 0) for (const cubic of cubicsOf(segment)) drawCubic(pen, cubic);
-    else if (!closes) pen.lineTo(rounded(segment.to.x), rounded(segment.to.y));
+    if (segment.curvature !== 0) operators.push(...cubicsOf(segment).map(cubicOperator));
+    else if (!closes) operators.push(`${numbers(segment.to)} l`);
   });
-  if (curve.closed) pen.closePath();
+  if (curve.closed) operators.push('h');
+  return operators.join(' ');
 }
 
 type Cubic = readonly [control: Point, control: Point, end: Point];
 
-function drawCubic(pen: PathPen, [a, b, end]: Cubic): void {
-  const numbers = [a.x, a.y, b.x, b.y, end.x, end.y].map(rounded);
-  pen.bezierCurveTo(...(numbers as [number, number, number, number, number, number]));
+function cubicOperator(cubic: Cubic): string {
+  return `${numbers(...cubic)} c`;
+}
+
+function numbers(...points: readonly Point[]): string {
+  return points.map(({ x, y }) => `${formatNumber(x)} ${formatNumber(y)}`).join(' ');
 }
 
 /** Handles of 4/3 tan(angle/4) radii along the tangents: then the cubic passes through the middle of its arc. */
@@ -58,9 +56,4 @@ export function cubicCount(radius: number, sweep: number): number {
   const sine = ((cubicTolerance / 1.02) * (27 / 2)) / radius;
   const widest = Math.min(widestCubic, 4 * Math.asin(Math.min(1, sine ** (1 / 6))));
   return Math.max(1, Math.ceil(sweep / widest - 1e-9));
-}
-
-/** To 0.0001 mm; whatever isn't a number is refused by pdfkit. */
-function rounded(value: number): number {
-  return Math.round(value * 1e4) / 1e4;
 }

@@ -1,15 +1,15 @@
 /** One sheet as a page of a PDF, in millimetres with y upwards. */
-import { capHeight } from '../drawing/glyphs.js';
 import { dashPattern } from '../drawing/layers.js';
 import { printable, textWidth } from '../drawing/lettering.js';
+import type { Bounds } from '../geometry/measure.js';
 import type { Ink, Placed, Sheet, SheetLettering, SheetStroke } from '../sheets/sheet.js';
-import { drawPath } from './pdf-curve.js';
+import { formatNumber } from './number.js';
+import { pathOperators } from './pdf-curve.js';
+import { encodeText, fontName, sizeForCapitals } from './pdf-font.js';
 
 const pointsPerMillimetre = 72 / 25.4;
 /** ISO 32000-1, annex C.2: a page is at most 14,400 units long; beyond that its unit has to be larger. */
 const longestPage = 14_400;
-/** The font's units to the em, as `capHeight` counts them. */
-const unitsPerEm = 2048;
 
 /** Adds the page. */
 export function drawSheet(document: PDFKit.PDFDocument, sheet: Sheet): void {
@@ -19,61 +19,66 @@ export function drawSheet(document: PDFKit.PDFDocument, sheet: Sheet): void {
   const scale = pointsPerMillimetre / userUnit;
   const page = { size: [width * scale, height * scale], margin: 0, userUnit };
   document.addPage(page as PDFKit.PDFDocumentOptions);
-  document.transform(...toPage(sheet, scale));
-  for (const placed of sheet.content) drawPlaced(document, placed);
-  drawInk(document, sheet.furniture);
+  const content = [
+    toPage(sheet, scale),
+    ...sheet.content.flatMap((placed) => placedOperators(document, placed)),
+    ...inkOperators(document, sheet.furniture),
+  ];
+  document.addContent(content.join('\n'));
 }
 
-/** From the sheet to pdfkit's page, whose y runs downwards; stretched about the middle. */
-function toPage(
-  { width, height, correction: { x, y } }: Sheet,
-  scale: number,
-): [number, number, number, number, number, number] {
+/** From the sheet to pdfkit's page, whose y it has turned downwards; stretched about the middle. */
+function toPage({ width, height, correction: { x, y } }: Sheet, scale: number): string {
   const left = (width / 2) * (1 - x);
   const below = (height / 2) * (1 - y);
-  return [scale * x, 0, 0, -scale * y, scale * left, scale * (height - below)];
+  const matrix = [scale * x, 0, 0, -scale * y, scale * left, scale * (height - below)];
+  return `${matrix.map(factor).join(' ')} cm`;
 }
 
 /** The lines end at the window; lettering lies within it. */
-function drawPlaced(document: PDFKit.PDFDocument, placed: Placed): void {
-  const { minX, minY, maxX, maxY } = placed.window;
-  document.save();
-  document.rect(minX, minY, maxX - minX, maxY - minY).clip();
-  drawInk(document, placed);
-  document.restore();
+function placedOperators(document: PDFKit.PDFDocument, placed: Placed): string[] {
+  return ['q', clip(placed.window), ...inkOperators(document, placed), 'Q'];
 }
 
-function drawInk(document: PDFKit.PDFDocument, { strokes, letterings }: Ink): void {
-  let style = '';
+function clip({ minX, minY, maxX, maxY }: Bounds): string {
+  return `${[minX, minY, maxX - minX, maxY - minY].map(formatNumber).join(' ')} re W n`;
+}
+
+function inkOperators(document: PDFKit.PDFDocument, { strokes, letterings }: Ink): string[] {
+  const operators: string[] = [];
+  let current = '';
   for (const stroke of strokes) {
-    const { lineType, width } = stroke;
-    if (style !== `${lineType} ${width}`) setStyle(document, stroke);
-    style = `${lineType} ${width}`;
-    drawPath(document, stroke.curve);
-    document.stroke();
+    const path = pathOperators(stroke.curve);
+    if (path === '') continue;
+    const style = styleOperators(stroke);
+    if (style !== current) operators.push(style);
+    current = style;
+    operators.push(path, 'S');
   }
-  for (const lettering of letterings) drawLettering(document, lettering);
+  return [...operators, ...letterings.map((lettering) => textOperators(document, lettering))];
 }
 
-function setStyle(document: PDFKit.PDFDocument, { lineType, width }: SheetStroke): void {
-  document.lineWidth(width);
-  const dashes = dashPattern[lineType].map((part) => part * width);
-  if (dashes.length === 0) document.undash();
-  // pdfkit takes a whole pattern, but its types know only one length
-  else document.dash(dashes as unknown as number, {});
+function styleOperators({ lineType, width }: SheetStroke): string {
+  const dashes = dashPattern[lineType].map((part) => formatNumber(part * width));
+  return `${formatNumber(width)} w [${dashes.join(' ')}] 0 d`;
 }
 
-/** Turned about its place on the baseline; inside, y runs downwards again, as pdfkit's text wants it. */
-function drawLettering(document: PDFKit.PDFDocument, lettering: SheetLettering): void {
+function textOperators(document: PDFKit.PDFDocument, lettering: SheetLettering): string {
   const { at, height, align, angle } = lettering;
   const text = printable(lettering.text);
   const share = { left: 0, centre: 0.5, right: 1 }[align];
-  const start = share === 0 ? 0 : -share * textWidth(text, height);
+  const before = share === 0 ? 0 : share * textWidth(text, height);
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  document.save();
-  document.transform(cos, sin, sin, -cos, at.x, at.y);
-  document.fontSize((height * unitsPerEm) / capHeight);
-  // with a list of features, even an empty one, pdfkit sets the line in one piece
-  document.text(text, start, 0, { lineBreak: false, baseline: 'alphabetic', features: [] });
-  document.restore();
+  const place = [at.x - before * cos, at.y - before * sin].map(formatNumber).join(' ');
+  const turn = [cos, sin, -sin, cos].map(factor).join(' ');
+  const size = formatNumber(height * sizeForCapitals);
+  const font = fontName(document);
+  return `BT ${font} ${size} Tf ${turn} ${place} Tm ${encodeText(document, text)} TJ ET`;
+}
+
+/** Nine decimals keep a page of metres true to the last decimal of its coordinates. */
+function factor(value: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`not a number to write: ${value}`);
+  const text = value.toFixed(9).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
 }
