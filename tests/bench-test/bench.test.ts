@@ -52,7 +52,7 @@ describe(`${vessels} random vessels`, () => {
       if ('refused' in verdict) refused.push({ spec, messages: verdict.refused });
       else judged.push({ spec, verdict });
     }
-  }, 120_000);
+  }, 600_000);
 
   test('hardly any is refused, and none without a reason', () => {
     expect(judged.length + refused.length).toBe(vessels);

@@ -24,20 +24,32 @@ export interface Bend {
   heightOf(station: number): number;
 }
 
+const known = new WeakMap<BenchSpec, Bend>();
+
+/** The same wall bends every stave of a spec: worked out once. */
 export function bendOf(spec: BenchSpec): Bend {
+  const bend = known.get(spec) ?? newBend(spec);
+  known.set(spec, bend);
+  return bend;
+}
+
+function newBend(spec: BenchSpec): Bend {
   const profile = outsideProfile(spec);
   const { thickness, endThickness, neutral } = spec.staves;
+  const thicknessAt = (z: number): number =>
+    thickness + (endThickness - thickness) * ((2 * z) / spec.height) ** 2;
   const sectionAt = (z: number): Section => {
     const { r, slope, second } = profile.at(z);
     const phi = Math.atan(-slope);
-    const t = thickness + (endThickness - thickness) * ((2 * z) / spec.height) ** 2;
+    const t = thicknessAt(z);
     const kappa = -second / (1 + slope * slope) ** 1.5;
     return { z, r, phi, cos: Math.cos(phi), sin: Math.sin(phi), t, kappa };
   };
-  // along the outer face dl = dz / cos(phi); the unstretched line lies neutral * t deeper
+  // along the outer face dl = stretch dz; the unstretched line lies neutral * t deeper, and kappa = -second / stretch^3
   const rate = (z: number): number => {
-    const { cos, t, kappa } = sectionAt(z);
-    return (1 - neutral * t * kappa) / cos;
+    const { slope, second } = profile.at(z);
+    const stretchSquared = 1 + slope * slope;
+    return Math.sqrt(stretchSquared) + (neutral * thicknessAt(z) * second) / stretchSquared;
   };
   const stationOf = cumulative(rate, spec.height / 64);
   const heightOf = (station: number): number => {

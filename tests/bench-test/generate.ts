@@ -24,9 +24,8 @@ const rounded = (x: number, digits = 2): number => Number(x.toFixed(digits));
 export function randomSpec(seed: number): BenchSpec {
   const random = seeded(seed);
   const cask = chance(random, 0.6);
-  const count = chance(random, 0.2)
-    ? Math.round(between(random, 6, 12))
-    : Math.round(between(random, 10, 80));
+  const mixed = chance(random, 0.2);
+  const count = countOf(random, mixed);
   const girth = count * between(random, 30, count < 12 ? 110 : 85);
   const diameter = rounded(Math.min(1500, Math.max(160, girth / Math.PI)), 1);
   const thickness = rounded(Math.min(40, (4 + 0.032 * diameter) * between(random, 0.85, 1.2)), 1);
@@ -51,9 +50,16 @@ export function randomSpec(seed: number): BenchSpec {
     },
     ...endFittings(random, thickness, diameter),
   };
-  if (chance(random, 0.25)) useWidths(random, spec);
+  if (mixed) useWidths(random, spec);
   makeBuildable(spec);
   return spec;
+}
+
+/** 6 to 80; few of a mixed set, whose every stave is a drawing of its own. */
+function countOf(random: Random, mixed: boolean): number {
+  if (mixed) return Math.round(between(random, 6, 30));
+  const few = chance(random, 0.2);
+  return Math.round(few ? between(random, 6, 12) : between(random, 10, 80));
 }
 
 type Outside = Pick<BenchSpec, 'height' | 'bilge' | 'ends' | 'profile' | 'top' | 'bottom'>;

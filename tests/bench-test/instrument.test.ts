@@ -18,8 +18,8 @@ describe('the bench reproduces what it should already know', () => {
   const alpha = Math.PI / 28;
   const stave = exactStave(wineCask, alpha);
 
-  test('quadrature is exact for polynomials of degree 15', () => {
-    expect(gauss((x) => x ** 15 + x ** 14, 0, 1)).toBeCloseTo(1 / 16 + 1 / 15, 14);
+  test('quadrature is exact for polynomials of degree 11', () => {
+    expect(gauss((x) => x ** 11 + x ** 10, 0, 1)).toBeCloseTo(1 / 12 + 1 / 11, 14);
   });
 
   test('the arc of a cask has a closed form for its station', () => {

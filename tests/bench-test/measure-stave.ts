@@ -2,7 +2,7 @@
 import { pointOn } from './arcs.js';
 import type { Segment } from './arcs.js';
 import type { BenchSpec } from './bench-spec.js';
-import { exactStave } from './exact.js';
+import { exactStave, outerHeightFor } from './exact.js';
 import type { ExactStave } from './exact.js';
 import type { BenchDrawing, Chain } from './read-dxf.js';
 import type { BentStave } from './ring.js';
@@ -70,6 +70,9 @@ function measureLengths(
   notebook.note('inner face length', inner.left - innerBottom, tolerance.end);
 }
 
+/** Places looked at on every segment: the error of a fitted arc has one or two waves along it. */
+const samples = 10;
+
 function measureEdge(
   drawn: StaveEdges,
   exact: ExactStave,
@@ -78,8 +81,8 @@ function measureEdge(
 ): void {
   const check = face === 'outer' ? 'outline edge' : 'hidden edge';
   for (const segment of [...drawn.upper, ...drawn.lower]) {
-    for (let i = 0; i <= 16; i++) {
-      const { x, y } = pointOn(segment, i / 16);
+    for (let i = 0; i <= samples; i++) {
+      const { x, y } = pointOn(segment, i / samples);
       const off = Math.abs(y) - exact.halfWidth(x, face);
       notebook.note(check, off * squareTo(segment), tolerance.edge);
     }
@@ -107,8 +110,8 @@ function crosswise(chain: Chain): number[] {
 }
 
 /**
- * The saw runs straight from the outer face's end to the inner face's. Both ends lie in the end plane; between
- * them the plane, laid flat, bows by about `tan(phi) kappa T^2 / 8`, which a straight cut leaves standing.
+ * The saw runs straight from the outer face's end to the inner face's. Both ends lie in the end plane; between them
+ * the plane, laid flat, bows a little (about `tan(phi) kappa T^2 / 8`), which a straight cut leaves standing.
  */
 function measureEndPlanes(
   outer: StaveEdges,
@@ -117,20 +120,24 @@ function measureEndPlanes(
   spec: BenchSpec,
   notebook: Notebook,
 ): void {
+  const { bend } = exact;
   const ends: [number, number, number][] = [
     [outer.right, inner.right, spec.height / 2],
     [outer.left, inner.left, -spec.height / 2],
   ];
   for (const [outerStation, innerStation, plane] of ends) {
+    const fullDepth = exact.depthAt(bend.sectionAt(bend.heightOf(innerStation)));
     for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+      const depth = share * fullDepth;
       const station = outerStation + (innerStation - outerStation) * share;
-      const section = exact.bend.sectionAt(exact.bend.heightOf(station));
-      const depth = share * exact.depthAt(section);
-      const height = section.z - depth * section.sin;
-      const corner = share === 0 || share === 1;
-      const bow = Math.abs(Math.tan(section.phi) * section.kappa) * exact.depthAt(section) ** 2;
-      const check = corner ? 'end plane at the faces' : 'end plane between the faces';
-      notebook.note(check, height - plane, tolerance.end + (corner ? 0 : bow / 4));
+      const section = bend.sectionAt(bend.heightOf(station));
+      const off = section.z - depth * section.sin - plane;
+      if (share === 0 || share === 1) notebook.note('end plane at the faces', off, tolerance.end);
+      else {
+        const flat = bend.stationOf(outerHeightFor(plane, bend, () => depth));
+        const bow = Math.abs(flat - station);
+        notebook.note('end plane between the faces', off, tolerance.end + bow);
+      }
     }
   }
 }

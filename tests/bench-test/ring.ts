@@ -21,7 +21,7 @@ const depthsMeasured = [0, 0.25, 0.5, 0.75, 1];
  */
 export function measureRing(ring: readonly BentStave[], notebook: Notebook): void {
   for (const [one, other] of distinctJoints(ring)) {
-    for (const station of sharedStations(one, other)) {
+    for (const station of sharedStations([one, other])) {
       for (const depth of depthsMeasured) {
         const gap =
           standOff(one, station, depth, 'upper') + standOff(other, station, depth, 'lower');
@@ -52,7 +52,7 @@ function measureGirths(ring: readonly BentStave[], notebook: Notebook): void {
   const [first] = ring;
   if (first === undefined) return;
   const allowed = ring.length * tolerance.joint;
-  for (const station of sharedStations(first, first)) {
+  for (const station of sharedStations(ring)) {
     const { r } = first.exact.bend.sectionAt(first.exact.bend.heightOf(station));
     let [girth, angle, trueGirth] = [0, 0, 0];
     for (const { outer, exact } of ring) {
@@ -78,8 +78,9 @@ function distinctJoints(ring: readonly BentStave[]): [BentStave, BentStave][] {
   );
 }
 
-function sharedStations(one: BentStave, other: BentStave): number[] {
-  const faces = [one.outer, one.inner, other.outer, other.inner];
+/** Stations that every face of these staves reaches. */
+function sharedStations(staves: readonly BentStave[]): number[] {
+  const faces = staves.flatMap(({ outer, inner }) => [outer, inner]);
   const left = Math.max(...faces.map((face) => face.left));
   const right = Math.min(...faces.map((face) => face.right));
   return Array.from(

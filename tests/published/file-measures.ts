@@ -1,19 +1,9 @@
 /** Measures taken from the drawings and their DXF text. */
 import { readDxf } from '../bench-test/read-dxf.js';
 import type { Inputs, Measure } from './measures.js';
-import { dxfOf, letteringHeights } from './product.js';
+import { dxfOf, invented, letteringHeights } from './product.js';
 
-const cask = [
-  'vessel: cask',
-  'title: Invented',
-  'units: mm',
-  'height: 945',
-  'bilge: 678',
-  'ends: 572',
-  'staves: { count: 28 }',
-].join('\n');
-
-const dxfOfPiece = (inputs: Inputs): Promise<string> => dxfOf(cask, String(inputs.piece));
+const dxfOfPiece = (inputs: Inputs): Promise<string> => dxfOf(invented, String(inputs.piece));
 
 /** Values of one group code, in order. */
 function groups(dxf: string, code: string): string[] {
@@ -59,7 +49,7 @@ const ofFile =
   async (inputs) =>
     measure(await dxfOfPiece(inputs));
 
-const heightsOf = (inputs: Inputs): number[] => letteringHeights(cask, String(inputs.piece));
+const heightsOf = (inputs: Inputs): number[] => letteringHeights(invented, String(inputs.piece));
 
 export const fileMeasures: Record<string, Measure> = {
   insUnits: ofFile((dxf) => Number(header(dxf, '$INSUNITS'))),

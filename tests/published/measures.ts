@@ -4,6 +4,7 @@ import { caskWithInside, tubWithInside } from './inside-spec.js';
 import { fileMeasures } from './file-measures.js';
 import { figuresFor } from './product.js';
 import type { PublishedFigures } from './product.js';
+import { sheetMeasures } from './sheet-measures.js';
 
 export type Inputs = Record<string, number | string>;
 export type Measure = (inputs: Inputs) => number | Promise<number>;
@@ -28,7 +29,8 @@ const cubicInches: Record<string, number> = {
 /**
  * Volume over `L D^2` of a gauger's solid. Scaling a solid along its axis or across it scales its volume alike, so
  * the cask is made long and slender (4800 by 800 mm), where a stave's thickness hardly tells: the inside is parallel
- * to the outside and not itself the solid. What remains is taken out by extrapolating from staves of 16 and 8 mm.
+ * to the outside and not itself the solid. What remains is taken out by extrapolating from staves of 8, 16 and
+ * 24 mm to none at all.
  */
 function solidFactor(solid: string, headOverBilge: number): number {
   const [along, across] = [4800, 800];
@@ -47,7 +49,8 @@ function solidFactor(solid: string, headOverBilge: number): number {
     const spec = caskWithInside({ ...inside, thickness, endToHead: 72 });
     return figuresFor(yamlOf(spec)).capacityLitres;
   };
-  return ((2 * litres(8) - litres(16)) * 1e6) / (along * across * across);
+  const [thin, middle, thick] = [litres(8), litres(16), litres(24)];
+  return ((3 * thin - 3 * middle + thick) * 1e6) / (along * across * across);
 }
 
 function litresOfTub(
@@ -101,7 +104,10 @@ function taper({ stave }: PublishedFigures): number {
   return degrees(Math.atan(across / stave.outerLength));
 }
 
-/** A cask by its outside measures, of thin staves, a hundredfold in millimetres so that thickness does not tell. */
+/**
+ * A cask by the curve of its staves' faces, a hundredfold in millimetres. The book measures along that curve and knows no
+ * neutral line, so the unstretched line is put on the outer face.
+ */
 function thinCask(inputs: Inputs): PublishedFigures {
   const thickness = 5;
   const spec = caskWithInside({
@@ -118,7 +124,7 @@ function thinCask(inputs: Inputs): PublishedFigures {
       height: 100 * numberIn(inputs, 'L'),
       bilge: 100 * numberIn(inputs, 'D'),
       ends: 100 * numberIn(inputs, 'd'),
-      staves: { ...spec.staves, count: numberIn(inputs, 'staves') },
+      staves: { ...spec.staves, count: numberIn(inputs, 'staves'), neutral: 0 },
     }),
   );
 }
@@ -138,6 +144,7 @@ function plainCask(inputs: Inputs): PublishedFigures {
 
 export const measures: Record<string, Measure> = {
   ...fileMeasures,
+  ...sheetMeasures,
   solidFactor: (inputs) =>
     solidFactor(String(inputs.solid), numberIn(inputs, 'H')) /
     (cubicInches[String(inputs.in)] ?? NaN),

@@ -1,5 +1,8 @@
 /** The product's answers to a spec, or an error that repeats its messages. */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { drawVessel, figuresOf, planVessel, renderVessel } from '../../src/index.js';
+import type { DrawOptions } from '../../src/index.js';
 import type { BenchFigures } from '../bench-test/figures-shape.js';
 
 function vesselOf(yaml: string): NonNullable<ReturnType<typeof planVessel>['vessel']> {
@@ -27,3 +30,31 @@ export function letteringHeights(yaml: string, piece: string): number[] {
     drawing.letterings.map((lettering) => lettering.height),
   );
 }
+
+/** The font that PDFs are lettered in. */
+export const dejaVu = (): Promise<Uint8Array> =>
+  readFile(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'));
+
+/** The PDF of one piece on a paper. */
+export async function renderedPdf(
+  yaml: string,
+  piece: string,
+  paper: string,
+  font: () => Promise<Uint8Array>,
+): Promise<Uint8Array> {
+  const options = { formats: ['pdf'], pieces: [piece], paper, font } as DrawOptions;
+  const [file] = await renderVessel(vesselOf(yaml), options);
+  if (file === undefined || typeof file.content === 'string') throw new Error('no PDF');
+  return file.content;
+}
+
+/** A wine cask from its first lines, the rest left to the product; invented. */
+export const invented = [
+  'vessel: cask',
+  'title: Invented',
+  'units: mm',
+  'height: 945',
+  'bilge: 678',
+  'ends: 572',
+  'staves: { count: 28 }',
+].join('\n');
