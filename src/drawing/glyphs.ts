@@ -15,7 +15,7 @@ export interface GlyphContour {
 }
 
 /** A letter in font units, y up, its origin at the left end of its baseline. */
-interface Glyph {
+export interface Glyph {
   readonly advance: number;
   /** by how much a following character is moved */
   readonly kerning: ReadonlyMap<string, number>;
@@ -45,7 +45,9 @@ export function contoursOf(character: string): readonly GlyphContour[] {
 }
 
 function remembered<T>(known: Map<string, T>, key: string, make: () => T): T {
-  const value = known.get(key) ?? make();
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const value = make();
   known.set(key, value);
   return value;
 }

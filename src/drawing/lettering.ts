@@ -2,7 +2,7 @@
 import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Lettering } from './drawing.js';
-import type { GlyphContour, GlyphSegment } from './glyphs.js';
+import type { Glyph, GlyphContour, GlyphSegment } from './glyphs.js';
 import { ascent, capHeight, contoursOf, descent, glyphOf } from './glyphs.js';
 
 export type { GlyphContour, GlyphSegment } from './glyphs.js';
@@ -14,11 +14,15 @@ export const ascenderPart = ascent / capHeight;
 /** Outlines as `Curve`s keep within this of the letters' true curves, mm. */
 const flatness = 0.02;
 
+/** Most text: nothing in it to compose, drop or replace. */
+const plain = /^[ -~]*$/;
+
 /**
  * The text as it is drawn and written to files: composed characters (NFC), no control or formatting characters, no
  * line or paragraph separators, and U+FFFD for what is no character at all (half a surrogate pair, U+FFFE, U+FFFF).
  */
 export function printable(text: string): string {
+  if (plain.test(text)) return text;
   return text
     .normalize('NFC')
     .replaceAll(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, '')
@@ -105,12 +109,13 @@ interface Layout {
 function layOut(text: string): Layout {
   const letters: { character: string; x: number }[] = [];
   let x = 0;
-  let previous: string | undefined;
+  let previous: Glyph | undefined;
   for (const character of printable(text)) {
-    if (previous !== undefined) x += glyphOf(previous).kerning.get(character) ?? 0;
+    const glyph = glyphOf(character);
+    x += previous?.kerning.get(character) ?? 0;
     letters.push({ character, x });
-    x += glyphOf(character).advance;
-    previous = character;
+    x += glyph.advance;
+    previous = glyph;
   }
   return { letters, width: x };
 }

@@ -77,6 +77,7 @@ function cell(
 ) {
   const x = numeric ? right - padding : left + padding;
   return lines.map((text, i): Part => {
+    if (text === '') return merge();
     const y = top - padding - ascenderPart * height - i * pitch;
     return label(text, { x, y }, { height, align: numeric ? 'right' : 'left' });
   });

@@ -43,9 +43,23 @@ export function chainMeets(
   margin: number,
 ): boolean {
   if (!boundsMeet(bounds, box.bounds, margin)) return false;
+  const upright = grow(box.bounds, margin);
   const grown = grow(box.level, margin - slack);
-  const level = points.map(box.frame.inward);
-  return level.some((point, i) => i > 0 && segmentEnters(level[i - 1]!, point, grown));
+  return points.some((to, i) => {
+    const from = points[i - 1];
+    if (!from || passes(from, to, upright)) return false;
+    return segmentEnters(box.frame.inward(from), box.frame.inward(to), grown);
+  });
+}
+
+/** A quick no: both ends lie beyond the same side. */
+function passes(from: Point, to: Point, { minX, maxX, minY, maxY }: Bounds): boolean {
+  return (
+    (from.x < minX && to.x < minX) ||
+    (from.x > maxX && to.x > maxX) ||
+    (from.y < minY && to.y < minY) ||
+    (from.y > maxY && to.y > maxY)
+  );
 }
 
 function boundsMeet(a: Bounds, b: Bounds, margin: number): boolean {

@@ -3,25 +3,32 @@ import { printable, textWidth } from './lettering.js';
 
 /** At least one line. A word that is wider than `width` by itself is broken between characters. */
 export function wrap(text: string, height: number, width: number): string[] {
+  const words = printable(text.replaceAll(/\s/g, ' '))
+    .split(' ')
+    .filter((word) => word !== '')
+    .flatMap((word) =>
+      breakWord(word, height, width).map((piece, i) => ({ piece, broken: i > 0 })),
+    );
+  const space = textWidth(' ', height);
   const lines: string[] = [];
-  let current = '';
-  for (const word of printable(text.replaceAll(/\s/g, ' ')).split(' ')) {
-    if (word === '') continue;
-    const longer = current === '' ? word : `${current} ${word}`;
-    if (textWidth(longer, height) <= width) {
-      current = longer;
-      continue;
+  let reached = Infinity;
+  for (const { piece, broken } of words) {
+    // the letters don't kern with a space: widths add up
+    const needed = textWidth(piece, height);
+    reached += space + needed;
+    if (reached <= width && !broken) {
+      lines.push(`${lines.pop()!} ${piece}`);
+    } else {
+      lines.push(piece);
+      reached = needed;
     }
-    if (current !== '') lines.push(current);
-    const pieces = breakWord(word, height, width);
-    lines.push(...pieces.slice(0, -1));
-    current = pieces.at(-1)!;
   }
-  return current === '' && lines.length > 0 ? lines : [...lines, current];
+  return lines.length > 0 ? lines : [''];
 }
 
 /** Pieces that fit the width, each of at least one character. */
 function breakWord(word: string, height: number, width: number): string[] {
+  if (textWidth(word, height) <= width) return [word];
   const pieces: string[] = [];
   let piece = '';
   for (const character of word) {

@@ -24,15 +24,20 @@ export function toSvg(drawing: Drawing): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
-    `<title>${escapeXml(drawing.title)}</title>`,
+    `<title>${escapeXml(documentTitle(drawing))}</title>`,
     ...layerNames.flatMap((layer) => group(layer, elements(drawing, layer, place))),
     '</svg>',
     '',
   ].join('\n');
 }
 
+function documentTitle({ title, subject }: Drawing): string {
+  return [title, subject].filter((text) => text !== '').join(' – ');
+}
+
 function elements(drawing: Drawing, layer: LayerName, place: (point: Point) => Point): string[] {
-  if (layer === 'lettering') return drawing.letterings.map((lettering) => words(lettering, place));
+  if (layer === 'lettering')
+    return drawing.letterings.flatMap((lettering) => words(lettering, place));
   const strokes = drawing.strokes.filter((stroke) => stroke.layer === layer);
   const leaders = layer === 'dimension' ? leadersOf(drawing) : [];
   return [...strokes.map((stroke) => stroke.curve), ...leaders]
@@ -45,14 +50,16 @@ function leadersOf(drawing: Drawing): Curve[] {
   return drawing.letterings.flatMap(({ leader }) => (leader ? [leader] : []));
 }
 
-function words(lettering: Lettering, place: (point: Point) => Point): string {
+/** One path, or none for text of nothing but spaces. */
+function words(lettering: Lettering, place: (point: Point) => Point): string[] {
   const { path, scale, angle, origin } = letteringPath(lettering);
+  if (path === '') return [];
   const { x, y } = place(origin);
   const [cos, sin] = [scale * Math.cos(angle), scale * Math.sin(angle)];
   // the font's y runs upwards and SVG's downwards: hence the signs
   const matrix = [cos, -sin, -sin, -cos].map((n) => `${factor(n)} `).join('');
   const transform = `matrix(${matrix}${formatNumber(x)} ${formatNumber(y)})`;
-  return `<path aria-label="${escapeXml(lettering.text)}" transform="${transform}" d="${path}"/>`;
+  return [`<path aria-label="${escapeXml(lettering.text)}" transform="${transform}" d="${path}"/>`];
 }
 
 /** Font units run into tens of thousands: nine decimals keep a long line true to the last decimal of its coordinates. */

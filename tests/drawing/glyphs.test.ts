@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import type { PathCommand } from 'opentype.js';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/curve.js';
@@ -35,6 +36,12 @@ const generated = new URL('../../src/drawing/glyphs.generated.ts', import.meta.u
 describe('the table of letters', () => {
   it('is what the script makes of the font today', () => {
     expect(readFileSync(generated, 'utf8')).toBe(generate(font));
+  });
+
+  it('comes with the licence of the font', () => {
+    const ours = new URL('../../src/drawing/FONT-LICENSE.txt', import.meta.url);
+    const theirs = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/LICENSE');
+    expect(readFileSync(ours, 'utf8')).toBe(readFileSync(theirs, 'utf8'));
   });
 
   it('is small', () => {
@@ -96,6 +103,12 @@ describe('the table of letters', () => {
         expect(closed || segments.length >= 2, character).toBe(true);
       }
     }
+  });
+
+  it('kerns with no space, so that the widths of words add up', () => {
+    expect(glyphOf(' ').kerning.size).toBe(0);
+    const kerned = drawable().filter((character) => glyphOf(character).kerning.has(' '));
+    expect(kerned).toEqual([]);
   });
 
   it('draws a box for anything else', () => {

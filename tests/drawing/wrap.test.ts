@@ -33,7 +33,7 @@ describe('wrapping', () => {
         const text = parts.join(' ');
         const lines = wrap(text, 3.5, width);
         expect(lines.join('').replaceAll(' ', '')).toBe(text.replaceAll(' ', ''));
-        for (const line of lines) expect(textWidth(line, 3.5)).toBeLessThanOrEqual(width);
+        for (const line of lines) expect(textWidth(line, 3.5)).toBeLessThanOrEqual(width + 1e-9);
       }),
     );
   });

@@ -174,6 +174,11 @@ describe('an SVG', () => {
     );
   });
 
+  it('names what the piece belongs to after its title', () => {
+    const drawing = { ...drawingOf('head', 'Head', part), subject: 'Keg <1>' };
+    expect(read(toSvg(drawing)).children[0]!.text).toBe('Head – Keg <1>');
+  });
+
   it('leaves out a curve of a single point, which draws nothing', () => {
     const dot = strokes('outline', line(at(1, 1), at(1, 1)));
     expect(read(svgOf(merge(dot, label('a', at(0, 0))))).children.map((c) => c.name)).toEqual([
@@ -288,6 +293,11 @@ describe('lettering in an SVG', () => {
     );
   });
 
+  it('that draws nothing leaves nothing', () => {
+    const part = merge(strokes('outline', circle(at(0, 0), 9)), label(' \u200b', at(0, 0)));
+    expect(group(read(svgOf(part)), 'lettering')).toBeUndefined();
+  });
+
   it('is named by its own text', () => {
     const part = merge(label('Größe ½″', at(0, 0)), label('"<&>\'', at(0, 20)));
     const names = paths(group(read(svgOf(part)), 'lettering')).map(
@@ -328,7 +338,7 @@ describe('hostile text', () => {
   it('of any kind stays text', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 60 }), (text) => {
-        const svg = read(svgOf(label(text, at(0, 0)), text));
+        const svg = read(svgOf(label(`a${text}`, at(0, 0)), text));
         expect(shape(svg)).toEqual(plain);
         expect(svg.children[0]!.text).toBe(printable(text));
       }),
