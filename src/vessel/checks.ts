@@ -14,9 +14,11 @@ type Parts = Omit<Vessel, 'warnings'>;
 
 /** Everything that needs the finished parts. */
 export function checkParts(vessel: Parts): Issue[] {
+  const heads = checkHeads(vessel);
+  const pastMiddle = heads.some(({ code }) => code === 'groove-past-middle');
   return [
-    ...checkHeads(vessel),
-    ...checkHeadsApart(vessel),
+    ...heads,
+    ...(pastMiddle ? [] : checkHeadsApart(vessel)),
     ...checkStaves(vessel),
     ...checkBung(vessel),
     ...checkHoops(vessel),
