@@ -19,10 +19,11 @@ import type { TitleBlock } from './title-block.js';
 import { titleBlockBox } from './title-block.js';
 import type { SheetWords } from './words.en.js';
 
-const gap = 10;
+const gap = 8;
 const headingRoom = 8;
+const widestLegend = 200;
 /** The plan is no smaller than this for the sake of the legend, and no larger than this in any case, mm. */
-const planHeights = { least: 45, most: 140 };
+const planHeights = { least: 40, most: 140 };
 
 export interface CoverOptions {
   readonly legend: Legend;
@@ -36,13 +37,20 @@ export interface CoverOptions {
 
 /** The cover, and as many pages after it as the legend needs. */
 export function coverPages(options: CoverOptions): Composition[] {
-  const { legend, page } = options;
+  const { legend, page, tiling } = options;
   const space = spaceOf(page);
   const head = coverHead(options, space);
   const below = { ...space, maxY: head.bottom - gap };
-  const notes = isEmpty(legend) ? null : legendBelow(legend, below, options);
-  const planSpace = notes ? { ...below, minY: notes.top + gap } : below;
-  const cover = inkTogether(head.ink, planInk(options, planSpace), notes?.ink ?? noInk);
+  const leastPlan = tiling ? planHeights.least + gap : 0;
+  const notes = legendFor(legend, { ...below, minY: below.minY + leastPlan });
+  const planSpace = { ...below, minY: below.minY + (notes ? notes.height + gap : 0) };
+  const plan = planInk(options, planSpace);
+  const legendTop = plan.height > 0 ? below.maxY - plan.height - gap : below.maxY;
+  const cover = inkTogether(
+    head.ink,
+    plan.ink,
+    notes ? moveInk(inkOf(notes), below.minX, legendTop) : noInk,
+  );
   const rest = notes ? [] : legendPages(legend, space);
   return [cover, ...rest].map((blocks) => ({ page, content: [], blocks }));
 }
@@ -104,29 +112,28 @@ function headingInk(text: string, width: number): Ink[] {
 }
 
 /** The plan under its heading, if there is something to join. */
-function planInk({ tiling, terms }: CoverOptions, space: Bounds): Ink {
-  if (!tiling) return noInk;
+function planInk({ tiling, terms }: CoverOptions, space: Bounds): { ink: Ink; height: number } {
+  if (!tiling) return { ink: noInk, height: 0 };
   const { plan, planLeftOut } = terms.cover;
   const { columns, rows } = tiling.grid;
   const isWhole = tiling.places.length === columns * rows;
   const text = isWhole ? plan : `${plan} (${planLeftOut})`;
-  const height = Math.min(planHeights.most, heightOf(space)) - headingRoom;
-  const picture = assemblyPlan(tiling, { width: widthOf(space), height });
-  return inkTogether(
-    ...headingInk(text, widthOf(space)).map((ink) => moveInk(ink, space.minX, space.maxY)),
-    moveInk(picture.ink, space.minX, space.maxY - headingRoom - picture.height),
-  );
+  const most = Math.min(planHeights.most, heightOf(space)) - headingRoom;
+  const picture = assemblyPlan(tiling, { width: widthOf(space), height: most });
+  const height = headingRoom + picture.height;
+  const heading = inkTogether(...headingInk(text, widthOf(space)));
+  return {
+    ink: inkTogether(
+      moveInk(heading, space.minX, space.maxY),
+      moveInk(picture.ink, space.minX, space.maxY - height),
+    ),
+    height,
+  };
 }
 
-/** The whole legend at the foot of the cover, if the plan is left enough room. */
-function legendBelow(
-  legend: Legend,
-  space: Bounds,
-  { tiling }: CoverOptions,
-): { ink: Ink; top: number } | null {
-  const block = legendBlock(legend, Math.min(widthOf(space), 200));
-  const room = heightOf(space) - (tiling ? planHeights.least + gap : 0);
-  if (block.height > room) return null;
-  const top = tiling ? space.minY + block.height : space.maxY;
-  return { ink: moveInk(inkOf(block), space.minX, top), top };
+/** The whole legend if it fits into a space; null when there is none or it doesn't fit. */
+function legendFor(legend: Legend, space: Bounds): ReturnType<typeof legendBlock> | null {
+  if (isEmpty(legend)) return null;
+  const block = legendBlock(legend, Math.min(widthOf(space), widestLegend));
+  return block.height <= heightOf(space) ? block : null;
 }

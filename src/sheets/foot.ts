@@ -26,7 +26,7 @@ export function footInk(
   terms: SheetWords,
 ): Ink {
   const lines = proofLines(entry.units, terms);
-  const from = area.minX + markRoom;
+  const from = area.minX + (mark === '' ? 0 : markRoom);
   const room = area.maxX - lines.width - gap - from;
   const name = fitText(titleOf(entry), room, 2.5);
   const sheet = fitText(terms.tile.identification(entry.sheet, entry.sheets), room, 2.5);

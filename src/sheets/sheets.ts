@@ -107,7 +107,8 @@ function coverAndTiles(job: Job, frame: (composition: Composition) => Unnumbered
   const tiles = tilesOf(tiling).map((tile): Unnumbered => {
     return (entry) => tileSheet({ ...tile, page: tiling.page }, entry, terms);
   });
-  return [...cover(job, tiling).map(frame), ...tiles];
+  const joined = tiling.places.length > 1 ? tiling : null;
+  return [...cover(job, joined).map(frame), ...tiles];
 }
 
 function cover(

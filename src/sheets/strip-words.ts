@@ -15,8 +15,8 @@ const height = 2.5;
 const rise = 1.2;
 /** Lines are followed within this, and kept this far away, mm. */
 const flatness = 0.05;
-const air = 0.3;
-const step = 4;
+const air = 0.8;
+const step = 2;
 
 /**
  * One line of text along a strip, as near to its middle as can be: the first of the texts that finds a clear place, or

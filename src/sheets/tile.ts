@@ -26,7 +26,8 @@ export interface Tiling {
 
 /** What goes on one tile, in the drawing's own coordinates. */
 export interface Tile {
-  readonly place: TilePlace;
+  /** where it goes among the others: `B3`; empty when it is the only one */
+  readonly mark: string;
   readonly window: Bounds;
   readonly neighbours: Neighbours;
   readonly content: {
@@ -43,12 +44,13 @@ export function windowArea({ area }: Page, units: Units): Bounds {
 export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
   const isThere = (place: TilePlace) => places.some((other) => samePlace(other, place));
   const tiles = places.map((place) => ({
-    place,
+    mark: places.length > 1 ? markOf(place) : '',
+    area: joinedWindow(grid, place, isThere),
     window: windowOf(grid, place),
     neighbours: neighboursOf(place, isThere),
   }));
-  const regions = tiles.map(({ place, window, neighbours }) => ({
-    area: joinedWindow(grid, place, isThere),
+  const regions = tiles.map(({ area, window, neighbours }) => ({
+    area,
     marks: crossPoints(window, neighbours).map(crossBox),
   }));
   const settled = settle(laid, regions);
@@ -77,7 +79,7 @@ function neighboursOf(
 }
 
 export function tileSheet(
-  { page, content, window, place, neighbours }: Tile & { readonly page: Page },
+  { page, content, window, mark, neighbours }: Tile & { readonly page: Page },
   entry: TitleBlockEntry,
   terms: SheetWords,
 ): Sheet {
@@ -93,10 +95,7 @@ export function tileSheet(
     height: page.height,
     correction: page.correction,
     content: [{ ...moveInk(content, dx, dy), window: area }],
-    furniture: inkTogether(
-      moveInk(furniture, dx, dy),
-      footInk(markOf(place), entry, page.area, terms),
-    ),
+    furniture: inkTogether(moveInk(furniture, dx, dy), footInk(mark, entry, page.area, terms)),
   };
 }
 

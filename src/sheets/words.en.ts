@@ -77,7 +77,7 @@ export const english: SheetWords = {
     subtitle: (tiles, paper) =>
       tiles === 1
         ? `Full size, on 1 sheet of ${paper}`
-        : `Full size, on ${tiles} sheets of ${paper}`,
+        : `Full size, to join from ${tiles} sheets of ${paper}`,
     paperNames: {
       a4: 'A4',
       a3: 'A3',
@@ -106,7 +106,7 @@ export const english: SheetWords = {
   },
   tile: {
     identification: (sheet, sheets) => `Sheet ${sheet} of ${sheets}, scale 1:1`,
-    cutHere: (neighbour) => `cut or fold here, lay over ${neighbour}`,
-    covered: (neighbour) => `${neighbour} lies over this strip`,
+    cutHere: (neighbour) => `cut or fold, lay over ${neighbour}`,
+    covered: (neighbour) => `${neighbour} covers this strip`,
   },
 };
