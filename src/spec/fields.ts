@@ -81,7 +81,7 @@ export function numberField(
     if (raw < min || raw > max)
       return { code: 'number-out-of-range', values: { found: raw, ...values } };
     if (kind === 'count' && !Number.isInteger(raw)) return { code: 'not-whole', values };
-    return { value: raw };
+    return { value: raw + 0 };
   });
 }
 

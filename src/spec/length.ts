@@ -30,9 +30,10 @@ export function inchesOf(raw: unknown): number | null {
 
 /** Millimetres; null when `raw` isn't a length in these units. */
 export function millimetresOf(raw: unknown, units: Units): number | null {
-  if (units === 'mm') return typeof raw === 'number' ? raw : null;
+  // adding nought makes +0 of -0, which no file can tell apart
+  if (units === 'mm') return typeof raw === 'number' ? raw + 0 : null;
   const inches = inchesOf(raw);
-  return inches === null ? null : settle(inches * millimetresPerInch);
+  return inches === null ? null : settle(inches * millimetresPerInch) + 0;
 }
 
 /** The length as the file would write it: a number, or a fraction when it is a whole number of 64ths of an inch. */

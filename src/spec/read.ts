@@ -4,10 +4,11 @@ import { fillIn } from './defaults.js';
 import { fault } from './fault.js';
 import type { Given } from './given.js';
 import type { Issue, SpecPath } from './issue.js';
+import type { Place } from './lines.js';
 import { checkGiven, checkSpec } from './rules.js';
 import type { Spec, Units } from './spec.js';
 import { parseSource, type Source } from './yaml-source.js';
-import { placeInTree, plainTree, type Place } from './yaml-tree.js';
+import { placeInTree, plainTree } from './yaml-tree.js';
 
 export { putIntoWords } from './words.js';
 
@@ -27,13 +28,13 @@ const mostIssues = 200;
 /** Never throws for any text. Every fault of the file is among the issues, each with a place in the file. */
 export function readSpec(text: string): ReadSpec {
   const source = parseSource(text);
-  const locate = (path: SpecPath): Place => placeInTree(source.document, source.lines, path);
+  const locate = (path: SpecPath): Place => placeInTree(source.document, source.placeAt, path);
   if (!source.document) return { spec: null, issues: source.issues, units: 'mm', locate };
-  const tree = plainTree(source.document, source.lines);
+  const tree = plainTree(source.document, source.placeAt);
   const found = [...source.issues, ...tree.issues];
   if (!tree.data) return { spec: null, issues: found, units: 'mm', locate };
   const file = checkFile(tree.data);
-  const known = [...found, ...withoutAliased(file.issues, found)];
+  const known = [...found, ...withoutHoles(file.issues, found)];
   const { spec, issues } = judge(file.given, known);
   return {
     spec,
@@ -51,21 +52,21 @@ function judge(given: Given, known: readonly Issue[]): { spec: Spec | null; issu
   return { spec: issues.length === 0 ? filled : null, issues };
 }
 
-/** An alias leaves a hole, which is no second fault. */
-function withoutAliased(issues: readonly Issue[], found: readonly Issue[]): Issue[] {
-  const name = (path: SpecPath): string => JSON.stringify(path);
-  const aliased = new Set(
-    found.filter(({ code }) => code === 'yaml-alias').map((i) => name(i.path)),
-  );
-  return issues.filter((issue) => !aliased.has(name(issue.path)));
+const leavesHole = new Set(['yaml-alias', 'yaml-tag']);
+
+/** An alias or a tag leaves a hole where its value was, which is no second fault. */
+function withoutHoles(issues: readonly Issue[], found: readonly Issue[]): Issue[] {
+  const name = ({ path }: Issue): string => JSON.stringify(path);
+  const holes = new Set(found.filter(({ code }) => leavesHole.has(code)).map(name));
+  return issues.filter((issue) => !holes.has(name(issue)));
 }
 
 /** Faults of a key itself are shown where the key stands; others where its value does. */
 const ofTheKey = new Set(['unknown-key', 'key-of-other-vessel', 'tub-without-top']);
 
-function atItsKey(issue: Issue, { document, lines }: Source): Issue {
+function atItsKey(issue: Issue, { document, placeAt }: Source): Issue {
   if (!ofTheKey.has(issue.code) || 'line' in issue.values) return issue;
-  const place = placeInTree(document, lines, issue.path, 'key');
+  const place = placeInTree(document, placeAt, issue.path, 'key');
   return { ...issue, values: { ...issue.values, ...place } };
 }
 

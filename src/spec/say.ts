@@ -45,9 +45,10 @@ export function sayer(
   };
 }
 
+/** A key may be as long as its file; sixty letters will do to know it by. */
 export function dotted(path: SpecPath): string {
   return path
-    .map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`))
+    .map((step) => (typeof step === 'number' ? `[${step}]` : `.${step.slice(0, 60)}`))
     .join('')
     .replace(/^\./, '');
 }

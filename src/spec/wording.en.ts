@@ -55,7 +55,7 @@ const syntaxProblems: Record<string, string> = {
   BAD_INDENT:
     'The line is indented differently from its neighbours. Keys of one section start in one column.',
   MISSING_CHAR:
-    'Something is missing here: a closing quote, bracket or brace, or a comma or a blank after a colon.',
+    'Something is missing here or above: a closing quote, bracket or brace, or a comma or a blank after a colon.',
   BLOCK_AS_IMPLICIT_KEY:
     'Two keys stand on one line, or a text with a colon in it has no quotes. Write one key a line, and such text in quotes.',
   MULTILINE_IMPLICIT_KEY: 'This line has no colon after its key. Write `key: value`.',
@@ -144,7 +144,7 @@ export const wordingEnglish: Readonly<Record<string, (say: Say) => Wording>> = {
     words(
       `${say.number('more')} more`,
       '',
-      'There are more faults, not shown here. Mend those above first.',
+      'There are more faults than are shown. Mend these first.',
     ),
   'not-understood': (say) =>
     words(say.word('found'), '', `\`${say.key}\` cannot be used as it stands.`),
@@ -518,6 +518,12 @@ export const wordingEnglish: Readonly<Record<string, (say: Say) => Wording>> = {
       say.length('diameter'),
       `a third to a half of ${say.length('thickness')}`,
       'The dowels leave little of the boards beside them. Thinner ones hold better.',
+    ),
+  'head-misses-groove': (say) =>
+    words(
+      say.length('clearance'),
+      say.range('least', 'most'),
+      'With this play the head would not reach into its groove, or not go into it. Change clearance or crossGrain.',
     ),
   'head-meets-wall': (say) =>
     words(

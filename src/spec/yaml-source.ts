@@ -1,13 +1,14 @@
 /** Decides whether a text may be parsed at all, and parses it: nothing that could hang or crash the parser gets that far. */
-import { Composer, Lexer, LineCounter, Parser } from 'yaml';
+import { Composer, Lexer, Parser } from 'yaml';
 import type { CST, Document, ParsedNode } from 'yaml';
 import { fault } from './fault.js';
 import type { Issue } from './issue.js';
+import { placesIn, type PlaceAt } from './lines.js';
 
 export interface Source {
   readonly document: Document.Parsed | null;
   readonly issues: readonly Issue[];
-  readonly lines: LineCounter;
+  readonly placeAt: PlaceAt;
 }
 
 const mostCharacters = 256 * 1024;
@@ -19,45 +20,33 @@ const mostNested = 16;
 const mostSyntaxErrors = 20;
 
 export function parseSource(text: string): Source {
-  const lines = new LineCounter();
-  const refused = (issue: Issue): Source => ({ document: null, issues: [issue], lines });
+  const placeAt = placesIn(text);
+  const refused = (issue: Issue): Source => ({ document: null, issues: [issue], placeAt });
   if (text.length > mostCharacters) {
     return refused(fault('file-too-big', [], { found: text.length, most: mostCharacters }));
   }
   const strange = /[\0\uFFFD]/.exec(text);
-  if (strange) return refused(fault('not-a-text-file', [], lineAndColumn(text, strange.index)));
+  if (strange) return refused(fault('not-a-text-file', [], { ...placeAt(strange.index) }));
   if (tooManyLexemes(text)) return refused(fault('file-too-long', [], { most: mostLexemes }));
-  const tokens = [...new Parser(lines.addNewLine).parse(text)];
+  const tokens = [...new Parser().parse(text)];
   if (nestedTooDeep(tokens)) return refused(fault('nested-too-deep', [], { most: mostNested }));
-  return compose(tokens, text, lines);
+  return compose(tokens, text, placeAt);
 }
 
-function compose(tokens: CST.Token[], text: string, lines: LineCounter): Source {
+function compose(tokens: CST.Token[], text: string, placeAt: PlaceAt): Source {
   const composer = new Composer<ParsedNode>({
     logLevel: 'silent',
     prettyErrors: false,
     uniqueKeys: false,
   });
   const [document = null, second] = composer.compose(tokens, true, text.length);
-  if (!document) return { document, issues: [fault('file-empty', [])], lines };
-  const at = (offset: number): Issue['values'] => placeOf(lines, offset);
+  if (!document) return { document, issues: [fault('file-empty', [])], placeAt };
   const issues = document.errors
     .slice(0, mostSyntaxErrors)
-    .map(({ code, pos }) => fault('yaml-syntax', [], { problem: code, ...at(pos[0]) }));
-  if (second) issues.push(fault('several-documents', [], at(second.range[0])));
+    .map(({ code, pos }) => fault('yaml-syntax', [], { problem: code, ...placeAt(pos[0]) }));
+  if (second) issues.push(fault('several-documents', [], { ...placeAt(second.range[0]) }));
   if (document.directives.yaml.explicit) issues.push(fault('yaml-directive', []));
-  return { document: document.errors.length > 0 ? null : document, issues, lines };
-}
-
-/** The parser's line counter starts from 1 in both directions, but knows no line of an empty text. */
-export function placeOf(lines: LineCounter, offset: number): { line: number; column: number } {
-  const { line, col } = lines.linePos(offset);
-  return { line: Math.max(1, line), column: Math.max(1, col) };
-}
-
-function lineAndColumn(text: string, offset: number): { line: number; column: number } {
-  const before = text.slice(0, offset).split('\n');
-  return { line: before.length, column: before.at(-1)!.length + 1 };
+  return { document: document.errors.length > 0 ? null : document, issues, placeAt };
 }
 
 function tooManyLexemes(text: string): boolean {

@@ -1,11 +1,10 @@
 /** A parsed YAML document as plain data, without YAML's cleverer features, and where each key stands in the file. */
 import { isAlias, isMap, isScalar, isSeq } from 'yaml';
-import type { Document, LineCounter, Node, Pair, Scalar } from 'yaml';
+import type { Document, Node, Pair, Scalar } from 'yaml';
 import { fault } from './fault.js';
 import type { Issue, SpecPath } from './issue.js';
-import { placeOf } from './yaml-source.js';
+import type { Place, PlaceAt } from './lines.js';
 
-export type Place = { line: number; column: number };
 /** Null prototype: `__proto__` and `constructor` are keys like any other, and unknown ones. */
 export type Data = Record<string, unknown>;
 
@@ -18,7 +17,7 @@ export interface Tree {
 /** Values of these keys are taken as typed, so that `2026-01-05`, `007` and `1.50` stay what the cooper wrote. */
 const textKeys = new Set(['title', 'owner', 'number', 'date', 'creator', 'approved', 'name']);
 
-export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
+export function plainTree(document: Document.Parsed, placeAt: PlaceAt): Tree {
   const issues: Issue[] = [];
   const data = plain(document.contents, []);
   if (document.contents === null || (isScalar(document.contents) && data === null)) {
@@ -31,7 +30,7 @@ export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
 
   function plain(node: Node | null, path: SpecPath): unknown {
     if (node === null) return null;
-    const at = (): Place => placeOf(lines, node.range?.[0] ?? 0);
+    const at = (): Place => placeAt(startOf(node));
     if (isAlias(node)) {
       issues.push(fault('yaml-alias', path, { found: `*${node.source.slice(0, 40)}`, ...at() }));
       return undefined;
@@ -42,28 +41,32 @@ export function plainTree(document: Document.Parsed, lines: LineCounter): Tree {
     if (tag) issues.push(fault('yaml-tag', path, { found: shortTag(tag), ...at() }));
     if (isMap(node)) return plainMap(node.items as Pair<Node | null, Node | null>[], path);
     if (isSeq(node)) return node.items.map((item, i) => plain(item as Node, [...path, i]));
-    return scalarValue(node as Scalar, path.at(-1));
+    // what the type made of the value is not what the cooper wrote
+    return tag ? undefined : scalarValue(node as Scalar, path.at(-1));
   }
 
   function plainMap(pairs: readonly Pair<Node | null, Node | null>[], path: SpecPath): Data {
     const data: Data = Object.create(null) as Data;
-    const firstLine = new Map<string, number>();
+    const starts = new Map<string, number>();
     for (const { key, value } of pairs) {
-      const at = placeOf(lines, key?.range?.[0] ?? 0);
       const name = keyText(key);
-      if (name === null) issues.push(fault('key-not-text', path, { ...at }));
-      else if (name === '<<') issues.push(fault('merge-key', [...path, name], { ...at }));
-      else if (firstLine.has(name)) {
-        const first = firstLine.get(name)!;
-        issues.push(fault('key-doubled', [...path, name], { first, ...at }));
-      } else {
-        firstLine.set(name, at.line);
+      const first = name === null ? undefined : starts.get(name);
+      if (name !== null && name !== '<<' && first === undefined) {
+        starts.set(name, startOf(key));
         data[name] = plain(value, [...path, name]);
+        continue;
       }
+      const at = placeAt(startOf(key ?? value));
+      if (name === null) issues.push(fault('key-not-text', path, { ...at }));
+      else if (first === undefined) issues.push(fault('merge-key', [...path, name], { ...at }));
+      else
+        issues.push(fault('key-doubled', [...path, name], { first: placeAt(first).line, ...at }));
     }
     return data;
   }
 }
+
+const startOf = (node: Node | null): number => node?.range?.[0] ?? 0;
 
 /** As the file writes it: `!!str` for YAML's own. */
 const shortTag = (tag: string): string => tag.replace(/^tag:yaml.org,2002:/, '!!').slice(0, 60);
@@ -86,7 +89,7 @@ function scalarValue(node: Scalar, key: string | number | undefined): unknown {
  */
 export function placeInTree(
   document: Document.Parsed | null,
-  lines: LineCounter,
+  placeAt: PlaceAt,
   path: SpecPath,
   want: 'key' | 'value' = 'value',
 ): Place {
@@ -96,10 +99,10 @@ export function placeInTree(
     const [key, value] = childOf(node, step);
     if (!key && !value) break;
     const scalar = isScalar(value) && value.source !== '';
-    offset = (scalar && (want === 'value' || !key) ? value : (key ?? value!)).range?.[0] ?? offset;
+    offset = startOf(scalar && (want === 'value' || !key) ? value : (key ?? value));
     node = value;
   }
-  return placeOf(lines, offset);
+  return placeAt(offset);
 }
 
 function childOf(node: unknown, step: string | number): [key: Node | null, value: Node | null] {

@@ -1,0 +1,109 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Issue } from '../../src/spec/issue.js';
+import { putIntoWords } from '../../src/spec/read.js';
+import { wordingEnglish } from '../../src/spec/wording.en.js';
+import { messagesOf, inchKeg, withLine } from './texts.js';
+
+const locate = () => ({ line: 1, column: 1 });
+const issue = (code: string, values: Issue['values'] = {}, path: Issue['path'] = []): Issue => ({
+  severity: 'error',
+  code,
+  path,
+  values,
+});
+
+describe('an issue without a wording', () => {
+  it('is shown with its code and values', () => {
+    expect(
+      putIntoWords([issue('new-rule', { gap: 3 }, ['hoops', 1, 'width'])], { locate }, 'a.yaml'),
+    ).toEqual([
+      {
+        severity: 'error',
+        code: 'new-rule',
+        file: 'a.yaml',
+        line: 1,
+        column: 1,
+        key: 'hoops[1].width',
+        found: 'gap 3',
+        allowed: '',
+        text: 'The rule `new-rule` is not met.',
+      },
+    ]);
+  });
+  it('may bear the name of something that every object has', () => {
+    for (const code of ['constructor', '__proto__', 'toString'])
+      expect(() => putIntoWords([issue(code)], { locate }, '')).not.toThrow();
+  });
+});
+
+describe('every wording', () => {
+  it.each(Object.keys(wordingEnglish))('%s can do without values, and with any', (code) => {
+    const anyValues: Issue['values'][] = [
+      {},
+      { found: NaN, min: Infinity, meant: 'in' },
+      { found: 'x', left: -0.001, most: 1e300 },
+    ];
+    for (const values of anyValues) {
+      for (const units of ['mm', 'in'] as const) {
+        const [message] = putIntoWords(
+          [issue(code, values, ['staves', 'count'])],
+          { locate, units },
+          'a.yaml',
+        );
+        expect(message!.text).toMatch(/[.?]$/);
+        expect(message!.text).not.toContain('undefined');
+      }
+    }
+  });
+
+  it('exists for each code that reading or the geometry raises', () => {
+    const files = ['src/spec', 'src/vessel'].flatMap((folder) =>
+      readdirSync(folder).map((name) => `${folder}/${name}`),
+    );
+    const raised = files
+      .filter((file) => file.endsWith('.ts') && !file.includes('wording'))
+      .flatMap((file) => [
+        ...readFileSync(file, 'utf8').matchAll(
+          /(?:fault|finding|error|warning|code:)\(?\s*'([a-z-]+)'/g,
+        ),
+      ])
+      .map((match) => match[1]!)
+      .filter((code) => code !== 'custom');
+    expect(raised.length).toBeGreaterThan(50);
+    expect(raised.filter((code) => !Object.hasOwn(wordingEnglish, code))).toEqual([]);
+  });
+});
+
+describe('lengths in a message', () => {
+  it('are in the units of the file', () => {
+    const gap = issue('land-thicker-than-groove', { land: 4.7625, groove: 4.5 });
+    expect(putIntoWords([gap], { locate, units: 'mm' }, '')[0]).toMatchObject({
+      found: '4.763 mm',
+      allowed: 'at most 4.5 mm',
+    });
+    expect(putIntoWords([gap], { locate, units: 'in' }, '')[0]).toMatchObject({
+      found: '0.1875 in (3/16)',
+      allowed: 'at most 0.1772 in (about 3/16)',
+    });
+  });
+  it('are shown in inches for a file in inches', () => {
+    expect(messagesOf(withLine(inchKeg, 'bilge: 8'))[0]!.found).toBe('8 in');
+  });
+});
+
+describe('the place of a message', () => {
+  it('is that of the value, of its nearest ancestor, or the start of the file', () => {
+    const read = messagesOf('vessel: cask\nheads:\n  croze:\n    inset: x\n');
+    expect(read.map(({ key, line, column }) => [key, line, column])).toContainEqual([
+      'heads.croze.inset',
+      4,
+      12,
+    ]);
+    expect(read.map(({ key, line, column }) => [key, line, column])).toContainEqual([
+      'height',
+      1,
+      1,
+    ]);
+  });
+});
