@@ -9,7 +9,8 @@ import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build, type BuildOptions, type Plugin } from 'esbuild';
+import { build, type BuildOptions } from 'esbuild';
+import { lazyTries, leftOut, pdfApart } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const from = (...path: string[]): string => join(root, ...path);
@@ -21,23 +22,6 @@ const shared: BuildOptions = {
   minify: true,
   legalComments: 'linked',
   logLevel: 'warning',
-};
-
-/** Leaves the PDF writer out of a bundle; it is fetched from the file beside it. */
-const pdfApart: Plugin = {
-  name: 'pdf-apart',
-  setup({ onResolve }) {
-    onResolve({ filter: /\/writers\/pdf\.js$/ }, () => ({ path: './pdf.cjs', external: true }));
-  },
-};
-
-/** The command line library loads a built-in module for subcommands that are programs of their own; we have none. */
-const noSubprocesses: Plugin = {
-  name: 'no-subprocesses',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^(node:)?child_process$/ }, ({ path }) => ({ path, namespace: 'none' }));
-    onLoad({ filter: /.*/, namespace: 'none' }, () => ({ contents: 'module.exports = {};' }));
-  },
 };
 
 /** CommonJS, since it starts sooner than a module does and its compiled code can be kept. */
@@ -52,7 +36,8 @@ const program: BuildOptions = {
   format: 'cjs',
   define: { bundleFolder: '__dirname' },
   supported: { 'dynamic-import': false },
-  plugins: [pdfApart, noSubprocesses],
+  // the command line library loads it for subcommands that are programs of their own
+  plugins: [pdfApart, leftOut('child_process', /^(node:)?child_process$/)],
 };
 
 const library: BuildOptions = {
@@ -66,6 +51,13 @@ const pdfWriter: BuildOptions = {
   entryPoints: [from('src/writers/pdf.ts')],
   format: 'cjs',
   define: { 'import.meta.url': '"file:///"' },
+  plugins: [
+    lazyTries,
+    leftOut('woff2', /^brotli\/decompress/),
+    leftOut('png', /^png-js$/),
+    leftOut('linebreak', /^linebreak$/),
+    leftOut('encryption', /^@noble\/ciphers/),
+  ],
 };
 
 /** Everything that runs, in `folder`, which is emptied first. */

@@ -1,0 +1,51 @@
+/** What the build leaves out of bundles or puts off, since every command would pay for it at its start. */
+import { dirname } from 'node:path';
+import type { Plugin } from 'esbuild';
+
+/** Leaves the PDF writer out of a bundle; it is fetched from the file beside it. */
+export const pdfApart: Plugin = {
+  name: 'pdf-apart',
+  setup({ onResolve }) {
+    onResolve({ filter: /\/writers\/pdf\.js$/ }, () => ({ path: './pdf.cjs', external: true }));
+  },
+};
+
+/**
+ * Takes the place of packages of which we never use what they are there for. A use throws, so that it cannot pass
+ * unnoticed: the tests make every kind of file with the bundle.
+ */
+export function leftOut(name: string, filter: RegExp): Plugin {
+  const contents = `module.exports = new Proxy(function () {}, {
+    get: (_, key) => key === 'then' ? undefined : key === '__esModule' ? false : module.exports,
+    apply() { throw new Error(${JSON.stringify(`${name}: not in this bundle`)}); },
+    construct() { throw new Error(${JSON.stringify(`${name}: not in this bundle`)}); },
+  });`;
+  return {
+    name: `without-${name}`,
+    setup({ onResolve, onLoad }) {
+      onResolve({ filter }, ({ path }) => ({ path, namespace: name }));
+      onLoad({ filter: /.*/, namespace: name }, () => ({ contents }));
+    },
+  };
+}
+
+/** fontkit unpacks tables of all scripts when it is loaded; here each is unpacked when it is first looked into. */
+export const lazyTries: Plugin = {
+  name: 'lazy-tries',
+  setup({ onResolve, onLoad, resolve }) {
+    const itself = { namespace: 'file' };
+    onResolve({ filter: /^unicode-trie$/ }, async ({ path, pluginData, resolveDir, kind }) => {
+      if (pluginData === itself) return null;
+      const found = await resolve(path, { kind, resolveDir, pluginData: itself });
+      return { path: found.path, namespace: 'lazy-trie' };
+    });
+    onLoad({ filter: /.*/, namespace: 'lazy-trie' }, ({ path }) => ({
+      contents: `const Trie = require(${JSON.stringify(path)});
+        module.exports = class {
+          constructor(data) { this.data = data; }
+          get(code) { return (this.trie ??= new Trie(this.data)).get(code); }
+        };`,
+      resolveDir: dirname(path),
+    }));
+  },
+};

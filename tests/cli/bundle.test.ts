@@ -1,0 +1,124 @@
+/** The built program as a process of its own, as it is installed: in a folder far from the sources. */
+import { execFile, execFileSync, spawn } from 'node:child_process';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildBundles } from '../../scripts/build.js';
+import packageFile from '../../package.json' with { type: 'json' };
+import { bucket, root, Workshop } from './workshop.js';
+
+const home = mkdtempSync(join(tmpdir(), 'staveloft-bundle-'));
+const program = join(home, 'dist/staveloft.cjs');
+
+beforeAll(async () => {
+  await buildBundles(join(home, 'dist'));
+  cpSync(join(root, 'templates'), join(home, 'templates'), { recursive: true });
+  writeFileSync(join(home, 'package.json'), '{ "type": "module" }');
+}, 120_000);
+afterAll(() => rmSync(home, { recursive: true }));
+
+interface Answer {
+  code: number | null;
+  out: string;
+  err: string;
+}
+
+function run(argv: readonly string[], workshop = new Workshop(), stdin = ''): Promise<Answer> {
+  return new Promise((resolve) => {
+    const child = execFile(
+      process.execPath,
+      [program, ...argv],
+      { cwd: workshop.folder },
+      (_error, out, err) => resolve({ code: child.exitCode, out, err }),
+    );
+    child.stdin?.on('error', () => {});
+    child.stdin?.end(stdin);
+  });
+}
+
+test('says its version', async () => {
+  expect(await run(['--version'])).toEqual({ code: 0, out: `${packageFile.version}\n`, err: '' });
+});
+
+test('draws what the sources draw, byte for byte, in all formats', async () => {
+  const workshop = new Workshop();
+  const argv = (out: string): string[] => ['draw', 'bucket.yaml', '--out', out];
+  expect((await run(argv('built'), workshop)).code).toBe(0);
+  expect((await workshop.run(argv('sources'))).code).toBe(0);
+  const names = readdirSync(workshop.path('sources'));
+  expect(readdirSync(workshop.path('built'))).toEqual(names);
+  for (const name of names) {
+    const [built, sources] = ['built', 'sources'].map((out) =>
+      readFileSync(workshop.path(out, name)),
+    );
+    expect(built!.equals(sources!), name).toBe(true);
+  }
+});
+
+test('finds its templates, reads standard input', async () => {
+  const { code, out } = await run(['new', 'bucket']);
+  expect(code).toBe(0);
+  expect(await run(['check', '-'], new Workshop(), out)).toMatchObject({ code: 0, err: '' });
+});
+
+test('exit codes reach the shell', async () => {
+  expect((await run(['check', 'none.yaml'])).code).toBe(2);
+  expect((await run(['chekc'])).code).toBe(2);
+  expect((await run([])).code).toBe(2);
+});
+
+test('runs without its compiled code, too', async () => {
+  const caches = readdirSync(join(home, 'dist')).filter((name) => name.endsWith('.cache'));
+  expect(caches.sort()).toEqual(['pdf.cjs.cache', 'program.cjs.cache']);
+  const bare = join(home, 'bare');
+  cpSync(join(home, 'dist'), bare, { recursive: true, filter: (path) => !path.endsWith('.cache') });
+  const workshop = new Workshop();
+  const argv = [join(bare, 'staveloft.cjs'), 'draw', 'bucket.yaml', '--out', 'out'];
+  execFileSync(process.execPath, argv, { cwd: workshop.folder });
+  expect(readdirSync(workshop.path('out'))).toContain('stave.pdf');
+});
+
+test('a reader that closes the pipe early is no failure', async () => {
+  const workshop = new Workshop();
+  const child = spawn(process.execPath, [program, 'figures', 'bucket.yaml', '--json'], {
+    cwd: workshop.folder,
+  });
+  let err = '';
+  child.stderr.on('data', (chunk: Buffer) => (err += chunk.toString()));
+  child.stdout.destroy();
+  const code = await new Promise((resolve) => child.on('close', resolve));
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+});
+
+test('stopped at any time, it leaves all files or none', async () => {
+  for (const wait of [100, 200, 300, 400, 600]) {
+    const workshop = new Workshop();
+    const child = spawn(process.execPath, [program, 'draw', 'bucket.yaml', '--out', 'out'], {
+      cwd: workshop.folder,
+      stdio: 'ignore',
+    });
+    const ended = new Promise((resolve) => child.on('close', resolve));
+    setTimeout(() => child.kill('SIGINT'), wait);
+    await ended;
+    const files = workshop.files();
+    expect(files.some((name) => name.includes('.tmp'))).toBe(false);
+    const whole = files.includes('out/index.html') && files.includes('out/end-gauge.pdf');
+    expect(whole || files.length === 1).toBe(true);
+  }
+});
+
+test('the library can be imported, and draws a PDF with a font that is handed to it', async () => {
+  const library = (await import(
+    /* @vite-ignore */ pathToFileURL(join(home, 'dist/index.js')).href
+  )) as typeof import('../../src/index.js');
+  const { vessel } = library.planVessel(bucket, 'bucket.yaml');
+  const font = readFileSync(join(home, 'dist/DejaVuSans.ttf'));
+  const files = await library.renderVessel(vessel!, {
+    formats: ['svg', 'pdf'],
+    pieces: ['stave'],
+    font: () => Promise.resolve(font),
+  });
+  expect(files.map(({ name }) => name)).toEqual(['stave.svg', 'stave.pdf']);
+});
