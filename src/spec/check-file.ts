@@ -1,7 +1,6 @@
 /** Holds plain data against the spec file's schema: what is wrong, and what can be used all the same. */
-import * as z from 'zod/mini';
 import { issuesOf } from './complaints.js';
-import { fileSchema, type Kind } from './file-schema.js';
+import { fileSchema, partialSchema, type Kind } from './file-schema.js';
 import type { Given } from './given.js';
 import type { Issue, SpecPath } from './issue.js';
 import type { Units } from './spec.js';
@@ -19,7 +18,8 @@ export function checkFile(data: Data): CheckedFile {
   const kinds: Kind[] = isKind(data['vessel']) ? [data['vessel']] : ['cask', 'tub'];
   const units: Units[] = isUnits(data['units']) ? [data['units']] : ['mm', 'in'];
   const readings = kinds.flatMap((kind) => units.map((unit) => checkAs(data, unit, kind)));
-  return readings.reduce((best, next) => (next.issues.length < best.issues.length ? next : best));
+  const best = readings.reduce((a, b) => (b.issues.length < a.issues.length ? b : a));
+  return best.issues.length === 0 ? best : { ...best, given: usable(data, best) };
 }
 
 const isKind = (value: unknown): value is Kind => value === 'cask' || value === 'tub';
@@ -30,15 +30,17 @@ const asIs = { reportInput: true, jitless: true };
 
 function checkAs(data: Data, units: Units, kind: Kind): CheckedFile {
   const schema = fileSchema(units, kind);
-  const whole = schema.safeParse(data, asIs);
-  if (whole.success) return { units, kind, given: whole.data, issues: [] };
-  const issues = whole.error.issues.flatMap((complaint) => issuesOf(complaint, schema, kind));
-  const usable = without(
-    data,
-    issues.map(({ path }) => path),
-  );
-  const partial = z.partial(schema).safeParse(usable, asIs);
-  return { units, kind, given: partial.success ? (partial.data as Given) : {}, issues };
+  const read = schema.safeParse(data, asIs);
+  if (read.success) return { units, kind, given: read.data, issues: [] };
+  const issues = read.error.issues.flatMap((complaint) => issuesOf(complaint, schema, kind));
+  return { units, kind, given: {}, issues };
+}
+
+/** What is left when everything with a fault is taken out, and nothing is required. */
+function usable(data: Data, { units, kind, issues }: CheckedFile): Given {
+  const paths = issues.map(({ path }) => path);
+  const read = partialSchema(units, kind).safeParse(without(data, paths), asIs);
+  return read.success ? read.data : {};
 }
 
 /** The data less what stands at those paths. A list with a fault in it goes whole, so that the others keep their places. */

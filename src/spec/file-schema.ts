@@ -17,14 +17,22 @@ import type { Spec, Units } from './spec.js';
 export type Kind = Spec['vessel'];
 export type FileSchema = z.ZodMiniObject & z.ZodMiniType<Given>;
 
-const built = new Map<string, FileSchema>();
-
 /** The schema of one kind of vessel in one kind of units; built when first asked for. */
-export function fileSchema(units: Units, kind: Kind): FileSchema {
-  const name = `${units} ${kind}`;
-  const schema = built.get(name) ?? build(units, kind);
-  built.set(name, schema);
-  return schema;
+export const fileSchema = remembered(build);
+
+/** The same with no key required, for what is left of a file with faults. */
+export const partialSchema = remembered((units, kind): FileSchema =>
+  z.partial(fileSchema(units, kind)),
+);
+
+function remembered(make: (units: Units, kind: Kind) => FileSchema): typeof make {
+  const made = new Map<string, FileSchema>();
+  return (units, kind) => {
+    const name = `${units} ${kind}`;
+    const schema = made.get(name) ?? make(units, kind);
+    made.set(name, schema);
+    return schema;
+  };
 }
 
 type Length = (min: number, max: number, about: string) => ReturnType<typeof lengthField>;
