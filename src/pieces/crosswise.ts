@@ -14,8 +14,8 @@ export interface CrossLine {
 /** Distance between neighbouring upright labels. */
 const pitch = 4.5;
 /** From the edge of the piece to the bend of a leader, and on to the label. */
-const stub = 3;
-const fan = 8;
+const stub = 2.5;
+const fan = 6;
 
 /**
  * Draws the lines on `station` and their labels above (`side` 1) or below (-1) the piece. `edge` is how far the piece

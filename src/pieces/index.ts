@@ -5,6 +5,9 @@ import { endGauge } from './end-gauge.js';
 import { headEdges } from './head-edge.js';
 import { headBoards } from './head-boards.js';
 import { heads } from './head.js';
+import { hoopSheets } from './hoop-sheet.js';
+import { hoops } from './hoops.js';
+import { splayGauge } from './splay-gauge.js';
 import { mixedStaves, stave } from './stave.js';
 import { backedStave } from './stave-backed.js';
 import { staveFan } from './stave-fan.js';
@@ -67,6 +70,22 @@ export const pieces: readonly Piece[] = [
     name: 'end-gauge',
     about: 'joint bevels and end cuts, to set a bevel gauge by',
     draw: (v, o) => [endGauge(v, o.words)],
+  },
+  {
+    name: 'hoops',
+    about:
+      'every strap with its lap, rivet holes and driving; steel to buy; raising and truss hoops',
+    draw: (v, o) => hoops(v, o.words),
+  },
+  {
+    name: 'hoop-sheet',
+    about: 'each hoop as a ring sector to cut from sheet: hoop-sheet-1 ...',
+    draw: (v, o) => hoopSheets(v, o.words),
+  },
+  {
+    name: 'splay-gauge',
+    about: 'how far the long edge of each strap is hammered, and the slope of the riveted hoop',
+    draw: (v, o) => splayGauge(v, o.words),
   },
 ];
 

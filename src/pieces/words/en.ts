@@ -1,4 +1,5 @@
 /** Every word on a drawing, in English. Another language is another file of the same shape. */
+import { hoopWords } from './hoops.en.js';
 
 export const en = {
   ends: { top: 'top', bottom: 'bottom' },
@@ -19,13 +20,13 @@ export const en = {
       `Stave ${number} of ${count}, ${width} wide`,
     station: (s: string, width: string, bevel: string, thickness: string) =>
       `${s}: ${width} · ${bevel} · ${thickness}`,
-    outerEnd: (end: string) => `${end} end plane, outer face`,
-    innerEnd: (end: string, angle: string) => `${end} end plane, inner face, cut ${angle}`,
+    outerEnd: (end: string) => `${end} end, outer face`,
+    innerEnd: (end: string, angle: string) => `${end} end, inner, ${angle}`,
     cutEnd: (end: string, angle: string) => `${end} end, cut ${angle}`,
-    blankEnd: (trim: string) => `blank sawn square, trim ${trim}`,
-    groove: 'groove lip, inner face',
-    howel: 'howel edge, inner face',
-    hoopEdge: (name: string) => `${name} hoop, edge`,
+    blankEnd: (trim: string) => `blank end, trim ${trim}`,
+    groove: 'groove lip, inner',
+    howel: 'howel edge, inner',
+    hoopEdge: (name: string) => `${name} hoop`,
     notes: {
       closes: (count: number, diameter: string) =>
         `${count} staves like this one close at an outside diameter of ${diameter} at the widest place.`,
@@ -33,7 +34,7 @@ export const en = {
         `One of ${count} staves of uneven width that close together at an outside diameter of ${diameter}.`,
       faces: (thickness: string) =>
         `The outer face is towards you. Dashed: the inner face of the flat blank, ${thickness} below it. The top end is on the right.`,
-      key: 'Above each station: its distance from the middle, width of the outer face, joint bevel, thickness of the blank.',
+      key: 'Above each station: its distance from the middle, width of the outer face, joint bevel, thickness of the blank. Below: hoop edges on the outer face; groove, howel and end planes on the face that is named.',
       bevel: (bilge: string, bilgeSlope: string, end: string, endSlope: string) =>
         `Joint bevel from square to the face: ${bilge} at the widest place (${bilgeSlope} per 100), ${end} at the end (${endSlope} per 100).`,
       fixedBevel: (gap: string) =>
@@ -160,6 +161,7 @@ export const en = {
         'Croze and howel are driven towards the work: hold the cask fast and keep both hands behind the edge.',
     },
   },
+  hoops: hoopWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',
     joint: (place: string, angle: string, slope: string) =>
