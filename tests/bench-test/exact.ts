@@ -112,6 +112,35 @@ function grooveHeight(spec: BenchSpec, end: 'top' | 'bottom'): number {
   return end === 'top' ? z : -z;
 }
 
+/**
+ * How far the chime must open to let the head's rim in: the groove's radius less the least radius on its way. From the
+ * groove outwards the wall is howelled, until the chime bevel cuts it back; looked for in steps, then in finer ones.
+ */
+export function exactChimeOpening(spec: BenchSpec, end: 'top' | 'bottom'): number {
+  const bend = bendOf(spec);
+  const sign = end === 'top' ? 1 : -1;
+  const half = spec.height / 2;
+  const widestAngle = Math.max(...ringOf(spec).alphas);
+  const stretch = spec.staves.inside === 'flat' ? 1 / Math.cos(widestAngle) : 1;
+  const slope = Math.tan((spec.chime.bevelDegrees * Math.PI) / 180);
+  const rim = bend.sectionAt(sign * half).r - spec.chime.flat;
+  const radius = (inset: number): number => {
+    const howelled = insideRadius(bend, sign * (half - inset)) * stretch + spec.howel.depth;
+    return Math.max(howelled, rim - inset / slope);
+  };
+  const { inset, width } = spec.heads.croze;
+  let [near, far] = [0, inset - width / 2];
+  let narrowest = Infinity;
+  for (let round = 0; round < 5; round++) {
+    const step = (far - near) / 40;
+    const places = Array.from({ length: 41 }, (_, i) => near + i * step);
+    const best = places.reduce((a, b) => (radius(b) < radius(a) ? b : a));
+    narrowest = radius(best);
+    [near, far] = [Math.max(near, best - step), Math.min(far, best + step)];
+  }
+  return exactGroove(spec, end).radius - narrowest;
+}
+
 /** Litres between the inside faces of the heads (tub: from the bottom to the rim). */
 export function exactLitres(spec: BenchSpec): number {
   const bend = bendOf(spec);

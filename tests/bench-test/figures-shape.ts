@@ -24,4 +24,5 @@ export interface BenchFigures {
 interface HeadFigures {
   diameter: number;
   crozeRadius: number;
+  chimeOpening: number;
 }

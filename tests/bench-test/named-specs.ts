@@ -62,6 +62,11 @@ export const namedSpecs: BenchSpec[] = [
   { ...wineCask, name: 'wine cask in inches', units: 'in' },
   { ...wineCask, name: 'tight head', heads: { ...wineCask.heads, clearance: -0.6 } },
   {
+    ...wineCask,
+    name: 'head with an allowance across the grain',
+    heads: { ...wineCask.heads, crossGrain: 3 },
+  },
+  {
     ...withStaves(wineCask, { count: 0, widths: repeated([71.5, 95, 82.5, 106], 6) }),
     name: 'mixed widths',
     bilge: 673.9,

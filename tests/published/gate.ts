@@ -16,7 +16,8 @@ export function compare(entry: Entry, ours: number): Row {
     'relative' in entry.tolerance
       ? entry.tolerance.relative * Math.abs(low)
       : entry.tolerance.absolute;
-  const error = ours < low ? ours - low : ours > high ? ours - high : 0;
+  // NaN is below and above nothing: it must not pass for agreement
+  const error = ours >= low && ours <= high ? 0 : ours < low ? ours - low : ours - high;
   const agrees = Math.abs(error) <= tolerance;
   return {
     id: entry.id,
