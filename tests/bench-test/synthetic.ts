@@ -22,7 +22,7 @@ interface Step {
   t: number;
 }
 
-const steps = 24000;
+const steps = 6000;
 
 /** Walks along the profile in small equal steps of z, midpoint rule with Richardson's correction. */
 function walk(spec: BenchSpec, from: number, to: number): Step[] {
