@@ -27,8 +27,11 @@ export function runBundle(
   const cachedData = existsSync(cache) ? readFileSync(cache) : undefined;
   const script = new Script(source, { filename: file, ...(cachedData && { cachedData }) });
   loaded?.({ name, script });
+  // built-in modules; this file is only ever run as CommonJS
+  // eslint-disable-next-line @typescript-eslint/no-require-imports
+  const builtIn = (id: string): unknown => require(id);
   const fetch = (id: string): unknown =>
-    id.startsWith('./') ? runBundle(folder, id.slice(2), loaded) : require(id);
+    id.startsWith('./') ? runBundle(folder, id.slice(2), loaded) : builtIn(id);
   const module = { exports: {} };
   const start = script.runInThisContext() as (...parts: unknown[]) => void;
   start(module.exports, fetch, module, folder);

@@ -89,7 +89,6 @@ describe.each(Object.entries(commands))('%s', (_name, command) => {
     const workshop = new Workshop({ [name]: `${bucket}"\\e[31mhight\\u202e": 3\n` });
     const { code, err } = await workshop.run(command(name));
     expect(code).toBe(2);
-    // eslint-disable-next-line no-control-regex
     expect(err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202e]/);
   });
 });
