@@ -44,4 +44,6 @@ export interface Drawing {
   readonly strokes: readonly Stroke[];
   readonly letterings: readonly Lettering[];
   readonly legend: Legend;
+  /** a shorter view for paper, such as a long strap with its middle broken out; routers get the drawing itself */
+  readonly forPaper?: Pick<Drawing, 'strokes' | 'letterings' | 'legend'>;
 }

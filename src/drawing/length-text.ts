@@ -8,7 +8,9 @@ const millimetresPerInch = 25.4;
 export function lengthText(mm: number, units: LengthUnits, decimals = 1): string {
   if (units === 'mm') return trimmed(mm, decimals);
   const inches = mm / millimetresPerInch;
-  return `${trimmed(inches, 3)} (${fractionText(inches)})`;
+  const fraction = fractionText(inches);
+  // too small for a 32nd: the decimals say more
+  return fraction === '0' ? trimmed(inches, 3) : `${trimmed(inches, 3)} (${fraction})`;
 }
 
 /** The same without the fraction, for tables and tight places. */

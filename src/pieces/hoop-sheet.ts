@@ -44,7 +44,7 @@ function sheetDrawing(view: View): Drawing {
   const drawing = drawingOf(`hoop-sheet-${strap.number}`, title, wholePart(view), legend);
   const ends = endsPart(view);
   if (!ends) return drawing;
-  const notes = [words.hoops.notes.broken, ...legend.notes];
+  const notes = [words.hoops.sheet.notes.broken, ...legend.notes];
   return { ...drawing, forPaper: { ...ends, legend: { ...legend, notes } } };
 }
 
@@ -62,7 +62,7 @@ function wholePart(view: View): Part {
 
 /** Both ends side by side, broken off past their laps; null where the whole is as short. */
 function endsPart(view: View): Part | null {
-  const { sheet, strap } = view;
+  const { sheet } = view;
   const shown = overlapOf(view) + pastLap / sheet.shortRadius;
   const width = sheet.longRadius * shown;
   if (2 * width + endGap > sheet.shortRadius * sheet.sweep) return null;
@@ -77,9 +77,7 @@ function endsPart(view: View): Part | null {
     );
   });
   const drop = sheet.shortRadius * (1 - Math.cos(shown));
-  const words = sheetWords(view).map((text, i) =>
-    label(text, { x: 0, y: -drop - 12 - 7 * i - strap.spec.width * 0 }),
-  );
+  const words = sheetWords(view).map((text, i) => label(text, { x: 0, y: -drop - 12 - 7 * i }));
   return merge(...ends, ...words);
 }
 

@@ -42,7 +42,7 @@ export function splayGauge(vessel: Vessel, words: Words): Drawing[] {
   });
   const { title, notes } = words.hoops.splay;
   const legend = {
-    notes: [notes.curve, notes.lean, notes.rise],
+    notes: [notes.curve, notes.standing, notes.rise],
     tables: [table(plates, vessel, words)],
   };
   return [drawingOf('splay-gauge', title, merge(...parts), legend)];
@@ -68,7 +68,7 @@ function plateAt(at: Point, { strap, radius, slope, chord, rise }: Plate, words:
   const round = arc(centre, radius, Math.PI / 2 - half, Math.PI / 2 + half);
   const outline = closedFrom([[vertex(0, 0), vertex(right, 0)], round.vertices]);
   const small = { height: heights.small };
-  const { name, short, bench, lean } = words.hoops.splay;
+  const { name, short, bench, slope: slopeText } = words.hoops.splay;
   const left = 8;
   return merge(
     strokes('outline', outline),
@@ -76,7 +76,7 @@ function plateAt(at: Point, { strap, radius, slope, chord, rise }: Plate, words:
     label(name(strap.number, strap.spec.name), corner(left, height - 18), {
       height: heights.normal,
     }),
-    label(lean(angleText(slope), per100Text(slope)), corner(left, height - 27), small),
+    label(slopeText(angleText(slope), per100Text(slope)), corner(left, height - 27), small),
     label(bench, corner(left, 4), small),
   );
 }

@@ -38,11 +38,7 @@ function bevelNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
   const end = spec.height / 2;
   if (spec.vessel === 'tub') {
     const [angle, slope] = [angleText(stave.bevel(0)), per100Text(stave.bevel(0))];
-    return [
-      notes.bevel(angle, slope, angle, slope),
-      notes.evenBevel,
-      notes.blade(angleText(stave.sawTilt(0))),
-    ];
+    return [notes.evenBevel(angle, slope), notes.blade(angleText(stave.sawTilt(0)))];
   }
   const at = (z: number): [string, string] => [
     angleText(stave.bevel(z)),
@@ -52,6 +48,9 @@ function bevelNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
   return [notes.bevel(...at(widest), ...at(end)), notes.fixedBevel(gap)];
 }
 
+/** An end that is out of square by less than this, mm, is sawn square. */
+const leastCut = 0.05;
+
 function endNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
   const { notes } = words.stave;
   const text = (mm: number): string => withUnit(mm, spec.units, words);
@@ -59,11 +58,13 @@ function endNotes({ spec }: Vessel, stave: Stave, words: Words): string[] {
     Math.abs(stave.ends[end].innerStation) - Math.abs(stave.ends[end].outerStation);
   const cut = (end: 'top' | 'bottom'): string => {
     const by = longerBy(end);
+    if (Math.abs(by) < leastCut) return notes.squareEnd(words.ends[end]);
     const longer = by < 0 ? notes.shorter(text(-by)) : notes.longer(text(by));
     return notes.endCut(words.ends[end], angleText(stave.ends[end].angle, 1), longer);
   };
-  const add = Math.max(longerBy('top'), longerBy('bottom'), 0);
-  const router = spec.staves.ends === 'cut' && add > 0 ? [notes.routerLength(text(add))] : [];
+  const router = (['top', 'bottom'] as const)
+    .filter((end) => spec.staves.ends === 'cut' && longerBy(end) > leastCut)
+    .map((end) => notes.routerLength(words.ends[end], text(longerBy(end))));
   const overlong = spec.staves.ends === 'overlong' ? [notes.overlong(text(spec.staves.trim))] : [];
   return [cut('top'), cut('bottom'), ...overlong, ...router, notes.routerEdges];
 }

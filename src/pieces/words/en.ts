@@ -39,7 +39,8 @@ export const en = {
         `Joint bevel from square to the face: ${bilge} at the widest place (${bilgeSlope} per 100), ${end} at the end (${endSlope} per 100).`,
       fixedBevel: (gap: string) =>
         `The bevel changes along the stave: one gauge set at the widest place leaves ${gap} open per joint at the end, on the inside.`,
-      evenBevel: 'The bevel is the same along the whole stave.',
+      evenBevel: (angle: string, slope: string) =>
+        `Joint bevel from square to the face: ${angle} (${slope} per 100), the same along the whole stave.`,
       blade: (tilt: string) => `A saw blade that is set square to the stave’s edge tilts ${tilt}.`,
       endCut: (end: string, angle: string, longer: string) =>
         `End cut, ${end}: ${angle} from square; the inner face is ${longer} than the outer.`,
@@ -47,8 +48,9 @@ export const en = {
       shorter: (by: string) => `${by} shorter`,
       overlong: (trim: string) =>
         `Both faces run ${trim} past the longer end and are sawn square; trim to the end planes after bending.`,
-      routerLength: (add: string) =>
-        `For a router: “outline” is the outer face; the inner face is longer. Add ${add} at each end before routing, or the end cut has no wood.`,
+      squareEnd: (end: string) => `End cut, ${end}: square.`,
+      routerLength: (end: string, add: string) =>
+        `For a router: “outline” is the outer face, and the inner face is longer at the ${end}. Add ${add} there before routing, or the end cut has no wood.`,
       routerEdges:
         'A router cuts “outline” square: the bevel needs the work turned, a tilting cutter, or a plane afterwards.',
       hollow: (t: string) =>

@@ -99,6 +99,8 @@ export const hoopWords = {
     long: (radius: string) => `long edge: radius ${radius}`,
     sweep: (angle: string) => `sweep ${angle}`,
     notes: {
+      broken:
+        'Broken view: both ends are full size, each turned upright; what lies between them is left out. Strike the edges by the radii; the file for routers has the whole hoop.',
       use: (pieces: number) =>
         `Cut ${pieces} like this from sheet in place of the strap: it needs no hammering. The short edge goes towards the narrower girth.`,
       strike: (short: string, long: string) =>
@@ -115,11 +117,12 @@ export const hoopWords = {
     name: (number: number, name: string) => `${number} · ${name} hoop`,
     short: 'this edge in the hollow of the short edge',
     bench: 'this edge on the bench',
-    lean: (angle: string, slope: string) => `lean ${angle}, ${slope} per 100`,
+    slope: (angle: string, per100: string) => `slope ${angle}, ${per100} per 100`,
     notes: {
       curve:
         'While hammering: lay the strap flat on the anvil or bench. Its short edge becomes hollow; it is splayed enough when the round edge of the gauge fits into that hollow without light, all along the strap.',
-      lean: 'When riveted: stand the hoop on its long edge on a flat bench and set the gauge beside it, outside. The sloping end must lie against the strap; light at the top means too little splay, light at the foot too much.',
+      standing:
+        'When riveted: stand the hoop on its long edge on a flat bench and set the gauge beside it, outside. The sloping end must lie against the strap; light at the foot means too little splay, light at the top too much.',
       rise: 'The rise is how far the round edge stands off a straight one over the whole gauge.',
     },
     table: {
