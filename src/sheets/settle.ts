@@ -15,7 +15,6 @@ import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
 import { add, distance } from '../geometry/vector.js';
 import { fitText } from './fit-text.js';
-import { boxOf } from './lay.js';
 import type { Laid, LaidLettering } from './lay.js';
 import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
 
@@ -114,18 +113,30 @@ function bestPlace(
   regions: readonly Region[],
   obstacles: Obstacles,
 ): Settled {
+  return (
+    leastBad(heightsFor(lettering), regions, obstacles) ??
+    leastBad(shortened(lettering, regions), regions, obstacles) ?? { region: 0, lettering }
+  );
+}
+
+/** Null when no region holds any of the variants. */
+function leastBad(
+  variants: readonly Lettering[],
+  regions: readonly Region[],
+  obstacles: Obstacles,
+): Settled | null {
   let least: { place: Settled; faults: number } | null = null;
-  for (const smaller of heightsFor(lettering)) {
-    const corners = letteringBox(smaller);
-    for (const { region, shift } of shiftsNear(smaller, boundsOfPoints(corners)!, regions)) {
-      const box = turnedBox(shiftedCorners(corners, shift), smaller.angle);
-      const place = { region, lettering: moved(smaller, shift) };
+  for (const variant of variants) {
+    const corners = letteringBox(variant);
+    for (const { region, shift } of shiftsNear(variant, boundsOfPoints(corners)!, regions)) {
+      const box = turnedBox(shiftedCorners(corners, shift), variant.angle);
+      const place = { region, lettering: moved(variant, shift) };
       const faults = faultsAt(place, box, regions, obstacles);
       if (faults === 0) return place;
       if (!least || faults < least.faults) least = { place, faults };
     }
   }
-  return least?.place ?? squeezed(lettering, regions);
+  return least?.place ?? null;
 }
 
 function heightsFor(lettering: Lettering): Lettering[] {
@@ -216,7 +227,7 @@ function moved(lettering: Lettering, shift: Point): Lettering {
   return { ...lettering, at, leader: polyline(points) };
 }
 
-/** How many marks, letterings and lines the box meets, and how many letterings its leader crosses. */
+/** How many marks, letterings and lines the box meets, and how many letterings its leader crosses, itself too. */
 function faultsAt(
   { region, lettering }: Settled,
   box: TurnedBox,
@@ -229,7 +240,7 @@ function faultsAt(
     count(regions[region]!.marks, (mark) => meet(mark, box.bounds)) +
     count(others, (other) => boxesMeet(box, other)) +
     count(chords, ({ points, bounds, margin }) => chainMeets(points, bounds, box, margin)) +
-    (extent ? count(others, (other) => chainMeets(leader, extent, other, air)) : 0)
+    (extent ? count([box, ...others], (other) => chainMeets(leader, extent, other, air)) : 0)
   );
 }
 
@@ -237,17 +248,13 @@ function count<T>(items: readonly T[], test: (item: T) => boolean): number {
   return items.reduce((sum, item) => sum + (test(item) ? 1 : 0), 0);
 }
 
-/** Text too long for any region even at the smallest height: cut short for the longest one. */
-function squeezed(lettering: Lettering, regions: readonly Region[]): Settled {
-  const upright = Math.abs(Math.sin(lettering.angle)) > Math.abs(Math.cos(lettering.angle));
-  const lengthOf = ({ area }: Region) => (upright ? heightOf(area) : widthOf(area));
-  const region = regions.reduce(
-    (best, each, i) => (lengthOf(each) > lengthOf(regions[best]!) ? i : best),
-    0,
-  );
-  const fitted = fitText(lettering.text, 0.9 * lengthOf(regions[region]!), lettering.height);
-  const short = { ...lettering, ...fitted };
-  const box = boxOf(short);
-  const shift = shiftInto(regions[region]!.area, box) ?? { x: 0, y: 0 };
-  return { region, lettering: moved(short, shift) };
+/** Text too long for any region even at the smallest height: cut shorter and shorter. */
+function shortened(lettering: Lettering, regions: readonly Region[]): Lettering[] {
+  const isUpright = Math.abs(Math.sin(lettering.angle)) > Math.abs(Math.cos(lettering.angle));
+  const lengths = regions.map(({ area }) => (isUpright ? heightOf(area) : widthOf(area)));
+  const longest = Math.max(...lengths);
+  return [0.95, 0.8, 0.65, 0.5, 0.35, 0.2].map((part) => ({
+    ...lettering,
+    ...fitText(lettering.text, part * longest, lettering.height),
+  }));
 }

@@ -24,6 +24,9 @@ export interface Tiling {
   readonly places: readonly TilePlace[];
 }
 
+/** Kept clear between lettering and the joins, mm. */
+const besideJoin = 0.5;
+
 /** What goes on one tile, in the drawing's own coordinates. */
 export interface Tile {
   /** where it goes among the others: `B3`; empty when it is the only one */
@@ -45,7 +48,7 @@ export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
   const isThere = (place: TilePlace) => places.some((other) => samePlace(other, place));
   const tiles = places.map((place) => ({
     mark: places.length > 1 ? markOf(place) : '',
-    area: joinedWindow(grid, place, isThere),
+    area: grown(joinedWindow(grid, place, isThere), -besideJoin),
     window: windowOf(grid, place),
     neighbours: neighboursOf(place, isThere),
   }));
