@@ -1,0 +1,179 @@
+/** Mistakes that geometry like ours invites, each as one change of the source. `mutate.ts` tries them. */
+
+export interface Mutation {
+  readonly name: string;
+  readonly file: string;
+  /** must occur exactly once in the file */
+  readonly text: string;
+  readonly replacement: string;
+}
+
+const inVessel = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/vessel/${file}`,
+  name,
+  text,
+  replacement,
+});
+const inCapacity = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/capacity/${file}`,
+  name,
+  text,
+  replacement,
+});
+const inPieces = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/pieces/${file}`,
+  name,
+  text,
+  replacement,
+});
+
+export const mutations: readonly Mutation[] = [
+  // the wall and its bending
+  inVessel('profile.ts', 'lean with the wrong sign', '-Math.atan(profile', 'Math.atan(profile'),
+  inVessel(
+    'wall.ts',
+    'thickness square to the axis',
+    'depth / Math.sqrt(1 + slope * slope)',
+    'depth',
+  ),
+  inVessel(
+    'wall.ts',
+    'inner fibre on the wrong side',
+    'z + slope * inwards',
+    'z - slope * inwards',
+  ),
+  inVessel('bend.ts', 'nu = 0', 'spec.staves.neutral * wall', '0 * wall'),
+  inVessel('bend.ts', 'stations without the slope', 'Math.sqrt(1 + profile.slope(z) ** 2)', '1'),
+  inVessel('bend.ts', 'curvature with the wrong sign', '(1 - share(z)) *', '(1 + share(z)) *'),
+  inVessel('bend.ts', 'strain of the bent length', 'part / (1 - part)', 'part'),
+  // the stave
+  inVessel(
+    'stave.ts',
+    'half-width without cos(phi)',
+    'depth * Math.cos(lean(profile, z))) * tangent',
+    'depth) * tangent',
+  ),
+  inVessel(
+    'stave.ts',
+    'bevel of 180/n everywhere',
+    'Math.atan(tangent * Math.cos(lean(profile, z)))',
+    'alpha',
+  ),
+  inVessel(
+    'stave.ts',
+    'saw tilt with sine and cosine swapped',
+    'Math.asin(Math.sin(alpha) * Math.cos(lean(profile, z)))',
+    'Math.asin(Math.cos(alpha) * Math.sin(lean(profile, z)))',
+  ),
+  inVessel(
+    'stave.ts',
+    'chord for arc in the width',
+    '(widestHeight(spec)) * tangent',
+    '(widestHeight(spec)) * alpha',
+  ),
+  inVessel(
+    'stave.ts',
+    't for T in the blank',
+    'return hollowedBlankThickness(profile.radius(z), t, alpha, lean(profile, z))',
+    'return t',
+  ),
+  inVessel(
+    'stave.ts',
+    'T of a level wall on a leaning one',
+    'above / (cosPhi ** 2 + cosAlpha * sinPhi ** 2)',
+    'above / cosPhi',
+  ),
+  inVessel(
+    'stave.ts',
+    'end cut at t instead of T',
+    'wall.sectionAt(plane, blank)',
+    'wall.sectionAt(plane, wall.thickness)',
+  ),
+  inVessel(
+    'stave.ts',
+    'faces of a cut end swapped',
+    '{ outer: cut.outerStation, inner: cut.innerStation }',
+    '{ outer: cut.innerStation, inner: cut.outerStation }',
+  ),
+  inPieces(
+    'stave-outline.ts',
+    'faces of the drawing swapped',
+    "face === 'outer' ? ()",
+    "face === 'inner' ? ()",
+  ),
+  inPieces(
+    'stave-stations.ts',
+    'groove station from the outer face',
+    'const z = wall.sectionAt(height, wall.thickness);',
+    'const z = height;',
+  ),
+  inVessel(
+    'ring.ts',
+    'a set closes at the sum of widths over pi',
+    'sum + Math.atan(width / diameter)',
+    'sum + width / diameter',
+  ),
+  // groove and head
+  inVessel(
+    'groove.ts',
+    'inset from the wrong end',
+    'inside.endPlane - towardsEnd * inset',
+    'towardsEnd * inset - inside.endPlane',
+  ),
+  inVessel(
+    'groove.ts',
+    'howel left out',
+    'inside.roundRadius(height) + howel.depth',
+    'inside.roundRadius(height)',
+  ),
+  inVessel('inside.ts', 'corners of flat staves forgotten', '1 / Math.cos(ring.widestAlpha)', '1'),
+  inVessel(
+    'head.ts',
+    'land as deep as the groove in its middle',
+    'groove.lipDepth + landBeyondGroove',
+    'spec.croze.depth + landBeyondGroove',
+  ),
+  inVessel(
+    'head.ts',
+    'clearance taken off the radius',
+    '2 * groove.radius - spec.clearance',
+    '2 * (groove.radius - spec.clearance)',
+  ),
+  inVessel(
+    'boards.ts',
+    "a board's chord at its wrong edge",
+    'Math.min(Math.abs(from), Math.abs(to))',
+    'Math.max(Math.abs(from), Math.abs(to))',
+  ),
+  inVessel(
+    'boards.ts',
+    'bores judged at the joint only',
+    'halfChord(inset(bevel), boreEnd)',
+    'halfChord(inset(bevel), y)',
+  ),
+  // hoops and capacity
+  inVessel(
+    'hoop.ts',
+    'hoop cut to the larger girth',
+    'Math.min(place.nearRadius, place.farRadius)',
+    'Math.max(place.nearRadius, place.farRadius)',
+  ),
+  inCapacity(
+    'volume.ts',
+    'capacity to the outside faces',
+    'from: bottom.insideFace, to: top ? top.insideFace',
+    'from: bottom.outsideFace, to: top ? top.outsideFace',
+  ),
+  inCapacity(
+    'volume.ts',
+    'a circle for the polygon of flat staves',
+    'flat ? vessel.ring.sumOfTangents : Math.PI',
+    'flat ? Math.PI : Math.PI',
+  ),
+  inCapacity(
+    'dip.ts',
+    'lying dip from the circle, not the lowest corner',
+    'depth - radius * section.below',
+    'depth - radius',
+  ),
+];
