@@ -11,9 +11,6 @@ import type { Given } from './given.js';
 import { radiansOf, roundedTo } from './length.js';
 import type { CaskOutside, Spec, StaveSpec, TubOutside } from './spec.js';
 
-/** The keys that have no default. */
-export type Essentials = Required<Pick<Given, 'vessel' | 'units' | 'height'>> & Given;
-
 /** Null while a key that has no default is missing. */
 export function fillIn(given: Given): Spec | null {
   const { vessel, units, height } = given;

@@ -1,22 +1,9 @@
-/**
- * What must hold between one key and another, as far as no geometry of the vessel is needed to say so. A rule that touches
- * a key which is already in doubt stays silent.
- */
-import { fault } from './fault.js';
+/** What must hold between one key and another, as far as no geometry of the vessel is needed to say so. */
+import { finding, sound, unique, type Finding } from './findings.js';
 import type { Given, GivenHead } from './given.js';
 import type { Issue, SpecPath } from './issue.js';
-import type { HeadSpec, Spec } from './spec.js';
-
-type Values = Issue['values'];
-
-interface Finding {
-  readonly code: string;
-  /** the key to blame */
-  readonly path: SpecPath;
-  /** the other keys that the rule looked at */
-  readonly beside: readonly SpecPath[];
-  readonly values: Values;
-}
+import { headsFindings } from './rules-heads.js';
+import type { Spec } from './spec.js';
 
 /** Judges what was given before defaults are filled in. */
 export function checkGiven(given: Given, known: readonly Issue[]): Issue[] {
@@ -27,48 +14,8 @@ export function checkGiven(given: Given, known: readonly Issue[]): Issue[] {
 
 /** Judges the spec with its defaults. */
 export function checkSpec(spec: Spec, given: Given, known: readonly Issue[]): Issue[] {
-  const ends = spec.heads.top ? (['top', 'bottom'] as const) : (['bottom'] as const);
-  const heads = ends.flatMap((end) =>
-    headFindings(spec.heads[end]!, (key) => headPath(given, end, key)),
-  );
-  const findings = [
-    ...staveFindings(spec),
-    ...heads,
-    ...insetFindings(spec, given),
-    ...hoopFindings(spec),
-  ];
+  const findings = [...staveFindings(spec), ...headsFindings(spec, given), ...hoopFindings(spec)];
   return unique(sound(findings, known));
-}
-
-function finding(
-  code: string,
-  path: SpecPath,
-  values: Values = {},
-  beside: readonly SpecPath[] = [],
-): Finding {
-  return { code, path, beside, values };
-}
-
-function sound(findings: readonly Finding[], known: readonly Issue[]): Issue[] {
-  const doubted = (path: SpecPath): boolean => known.some((issue) => related(issue.path, path));
-  return findings
-    .filter(({ path, beside }) => ![path, ...beside].some(doubted))
-    .map(({ code, path, values }) => fault(code, path, values));
-}
-
-/** One path is the other, or leads to it. An issue of the whole file says nothing of any one key. */
-function related(a: SpecPath, b: SpecPath): boolean {
-  const shorter = Math.min(a.length, b.length);
-  return shorter > 0 && a.slice(0, shorter).every((step, i) => step === b[i]);
-}
-
-/** Heads that share their keys share their faults: one message will do. */
-function unique(issues: readonly Issue[]): Issue[] {
-  const seen = new Set<string>();
-  return issues.filter((issue) => {
-    const name = JSON.stringify([issue.code, issue.path]);
-    return !seen.has(name) && seen.add(name);
-  });
 }
 
 /** A rise below this is none: the profile's radius would be a thousand kilometres, and sums of it lose the last digits. */
@@ -141,50 +88,6 @@ function staveFindings({ staves, chime, outside }: Spec): Finding[] {
 const narrower = ({ top, bottom }: { top: number; bottom: number }): readonly [number, string] =>
   top < bottom ? [top, 'top'] : [bottom, 'bottom'];
 
-/** Rounding of inches must not make a fault of a land that is just as wide as its groove. */
-const slack = 1e-9;
-
-function headFindings(head: HeadSpec, path: (key: string) => SpecPath): Finding[] {
-  const findings: Finding[] = [];
-  const { croze, edge, dowels, thickness } = head;
-  if (edge.thickness > croze.width + slack) {
-    const values = { land: edge.thickness, groove: croze.width };
-    findings.push(
-      finding('land-thicker-than-groove', path('edge.thickness'), values, [path('croze.width')]),
-    );
-  }
-  const [least, most] = [edge.thickness / 2, thickness - edge.thickness / 2];
-  if (edge.fromInside < least - slack || edge.fromInside > most + slack) {
-    const values = { fromInside: edge.fromInside, least, most };
-    const beside = [path('edge.thickness'), path('thickness')];
-    findings.push(finding('land-outside-head', path('edge.fromInside'), values, beside));
-  }
-  if (dowels.diameter >= thickness) {
-    const values = { diameter: dowels.diameter, thickness };
-    findings.push(
-      finding('dowel-thicker-than-head', path('dowels.diameter'), values, [path('thickness')]),
-    );
-  }
-  if (croze.inset <= croze.width / 2) {
-    const values = { inset: croze.inset, least: croze.width / 2 };
-    findings.push(finding('groove-at-the-end', path('croze.inset'), values, [path('croze.width')]));
-  }
-  return findings;
-}
-
-function insetFindings(spec: Spec, given: Given): Finding[] {
-  const { top, bottom } = spec.heads;
-  const depth = (head: HeadSpec | null): number =>
-    head ? head.croze.inset + head.edge.fromInside : 0;
-  const taken = depth(top) + depth(bottom);
-  if (taken < spec.height) return [];
-  const values = { taken, height: spec.height };
-  const beside = [headPath(given, 'top', 'croze.inset'), ['height']];
-  return [
-    finding('no-room-between-heads', headPath(given, 'bottom', 'croze.inset'), values, beside),
-  ];
-}
-
 function hoopFindings({ hoops, height }: Spec): Finding[] {
   const beyond = hoops.flatMap(({ offset }, i) =>
     offset < height
@@ -203,12 +106,4 @@ function hoopFindings({ hoops, height }: Spec): Finding[] {
 function samePlace(a: Spec['hoops'][number], b: Spec['hoops'][number]): boolean {
   const meets = a.end === b.end || a.end === 'both' || b.end === 'both';
   return meets && a.name.toLowerCase() === b.name.toLowerCase();
-}
-
-/** Where a head's key was given: under `heads.top` or `heads.bottom` if it stands there, else under `heads`. */
-function headPath(given: Given, end: 'top' | 'bottom', key: string): SpecPath {
-  const steps = key.split('.');
-  let node: unknown = given.heads?.[end];
-  for (const step of steps) node = (node as Record<string, unknown> | null | undefined)?.[step];
-  return node === undefined ? ['heads', ...steps] : ['heads', end, ...steps];
 }

@@ -2,26 +2,44 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
+import type { Message } from '../../src/spec/issue.js';
 import { putIntoWords, readSpec } from '../../src/spec/read.js';
+import { wordingEnglish } from '../../src/spec/wording.en.js';
 import { anyHits, anySpecText, anyValue, damaged } from './arbitrary.js';
 
 function holds(text: string): void {
+  expect(broken(text)).toEqual([]);
+}
+
+/** Everything that is not as it should be, in words: one comparison a text, since thousands of them take their time. */
+function broken(text: string): string[] {
   const read = readSpec(text);
-  const messages = putIntoWords(read.issues, read, 'a.yaml');
-  const errors = read.issues.filter(({ severity }) => severity === 'error');
-  expect(read.spec === null).toBe(errors.length > 0);
   const lines = text.split('\n');
-  for (const { line, column, text: words, found, allowed, code } of messages) {
-    expect(Number.isInteger(line) && Number.isInteger(column)).toBe(true);
-    expect(line).toBeGreaterThanOrEqual(1);
-    expect(line).toBeLessThanOrEqual(lines.length);
-    expect(column).toBeGreaterThanOrEqual(1);
-    expect(column).toBeLessThanOrEqual(lines[line - 1]!.length + 1);
-    expect(words).not.toMatch(/undefined|\[object|is not met|\p{Cc}/u);
-    expect(`${found}${allowed}`, code).not.toMatch(/undefined|\[object|\p{Cc}/u);
-    if (code !== 'not-finite') expect(`${found}${allowed}`, code).not.toMatch(/\?$/);
-  }
-  if (read.spec) expect(JSON.stringify(read.spec)).not.toMatch(/NaN|Infinity|undefined/);
+  const wrong = putIntoWords(read.issues, read, 'a.yaml').flatMap((message) => [
+    ...(isInside(message, lines) ? [] : [`${message.code} at ${message.line}:${message.column}`]),
+    ...(isWorded(message) ? [] : [JSON.stringify(message)]),
+  ]);
+  const faulty = read.issues.some(({ severity }) => severity === 'error');
+  if (faulty !== (read.spec === null)) wrong.push('a spec in spite of errors, or none without');
+  if (read.spec && !allFinite(read.spec)) wrong.push('not a number');
+  return wrong;
+}
+
+/** JSON would write null for what is no number. */
+function allFinite(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (typeof value !== 'object' || value === null) return value !== undefined;
+  return Object.values(value).every(allFinite);
+}
+
+function isInside({ line, column }: Message, lines: readonly string[]): boolean {
+  const length = lines[line - 1]?.length;
+  return length !== undefined && Number.isInteger(column) && column >= 1 && column <= length + 1;
+}
+
+function isWorded({ code, text, found, allowed }: Message): boolean {
+  const unfilled = /undefined|\[object|is not met|\p{Cc}/u;
+  return ![text, found, allowed].some((words) => unfilled.test(words)) && code in wordingEnglish;
 }
 
 describe('reading', () => {
@@ -32,19 +50,19 @@ describe('reading', () => {
   });
 
   it('holds for random specs', () => {
-    fc.assert(fc.property(anySpecText, holds), { seed: 1, numRuns: 1000 });
+    fc.assert(fc.property(anySpecText, holds), { seed: 1, numRuns: 600 });
   });
 
   it('holds for specs that are damaged', () => {
-    const broken = fc.tuple(anySpecText, anyHits).map(([text, hits]) => damaged(text, hits));
-    fc.assert(fc.property(broken, holds), { seed: 2, numRuns: 3000 });
+    const spoilt = fc.tuple(anySpecText, anyHits).map(([text, hits]) => damaged(text, hits));
+    fc.assert(fc.property(spoilt, holds), { seed: 2, numRuns: 2500 });
   });
 
   it('holds for specs with a value exchanged for any other', () => {
     const exchanged = fc
       .tuple(anySpecText, fc.nat(), anyValue)
       .map(([text, which, value]) => withValue(text, which, value));
-    fc.assert(fc.property(exchanged, holds), { seed: 4, numRuns: 3000 });
+    fc.assert(fc.property(exchanged, holds), { seed: 4, numRuns: 2000 });
   });
 
   it('holds for any text', () => {
@@ -53,7 +71,7 @@ describe('reading', () => {
       fc.string({ maxLength: 300 }),
       fc.json(),
     );
-    fc.assert(fc.property(anyText, holds), { seed: 6, numRuns: 2000 });
+    fc.assert(fc.property(anyText, holds), { seed: 6, numRuns: 1500 });
   });
 });
 
