@@ -9,8 +9,10 @@ import { formatNumber } from './number.js';
 export const cubicTolerance = 0.0005;
 const widestCubic = Math.PI / 6;
 
-/** The operators that build the path; empty for a curve of no length. */
+/** The operators that build the path; empty for a curve of no length. Throws when a coordinate isn't finite. */
 export function pathOperators(curve: Curve): string {
+  const lost = curve.vertices.find(({ x, y, bulge }) => !Number.isFinite(x + y + bulge));
+  if (lost) throw new RangeError(`not a point to draw: ${lost.x}, ${lost.y}, bulge ${lost.bulge}`);
   const segments = segmentsOf(curve);
   const [first] = segments;
   if (!first) return '';

@@ -24,14 +24,17 @@ describe('text for a place', () => {
   });
 
   it('never is wider than its place, whatever it says', () => {
+    const anyText = fc
+      .array(fc.integer({ min: 0, max: 0x10ffff }), { maxLength: 80 })
+      .map((codes) => String.fromCodePoint(...codes));
     const widths = fc.double({ min: 3, max: 100, noNaN: true });
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 80 }), widths, (text, width) => {
+      fc.property(anyText, widths, (text, width) => {
         const fitted = fitText(text, width, 5);
         expect(textWidth(fitted.text, fitted.height)).toBeLessThanOrEqual(width);
         expect(nominalHeights).toContain(fitted.height);
       }),
-      { seed: 2, numRuns: 50 },
+      { seed: 2 },
     );
   });
 });

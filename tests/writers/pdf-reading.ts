@@ -1,0 +1,49 @@
+/** Reads a PDF of ours back, by nothing but its own text: enough to test what was written. */
+import { inflateSync } from 'node:zlib';
+
+export const latin = (bytes: Uint8Array) => Buffer.from(bytes).toString('latin1');
+
+/** Every stream of the file that is text, unpacked: the pages' contents and the font's table of characters. */
+export function streamsOf(bytes: Uint8Array): string[] {
+  const text = latin(bytes);
+  return [...text.matchAll(/<<([^]*?)>>\nstream\n/g)].map((found) => {
+    const start = found.index + found[0].length;
+    const length = Number(/\/Length (\d+)/.exec(found[1]!)![1]);
+    const packed = Buffer.from(text.slice(start, start + length), 'latin1');
+    return latin(found[1]!.includes('FlateDecode') ? inflateSync(packed) : packed);
+  });
+}
+
+/** The contents of the pages, in order. */
+export function pagesOf(bytes: Uint8Array): string[] {
+  return streamsOf(bytes).filter((stream) => /^1 0 0 -1 0 /.test(stream));
+}
+
+/** Width and height of each page in mm. */
+export function pageSizes(bytes: Uint8Array): [number, number][] {
+  return [...latin(bytes).matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(
+    ([, width, height]) => [(Number(width) / 72) * 25.4, (Number(height) / 72) * 25.4],
+  );
+}
+
+/** The text of each TJ of a page, by the file's own table from glyph numbers to characters. */
+export function textsOf(bytes: Uint8Array): string[] {
+  const table = charactersOf(bytes);
+  return pagesOf(bytes).flatMap((page) =>
+    [...page.matchAll(/\[([^\]]*)\] TJ/g)].map(([, operand]) =>
+      [...operand!.matchAll(/<([0-9a-f]*)>/g)]
+        .flatMap(([, codes]) => codes!.match(/.{4}/g) ?? [])
+        .map((code) => table[parseInt(code, 16)])
+        .join(''),
+    ),
+  );
+}
+
+function charactersOf(bytes: Uint8Array): string[] {
+  const map = streamsOf(bytes).find((stream) => stream.includes('beginbfrange'))!;
+  return [...map.matchAll(/\[((?:<[^>]*> ?)*)\]/g)].flatMap(([, entries]) =>
+    [...entries!.matchAll(/<([^>]*)>/g)].map(([, codes]) =>
+      String.fromCharCode(...codes!.split(' ').map((code) => parseInt(code, 16))),
+    ),
+  );
+}
