@@ -28,7 +28,7 @@ export function toHtml(page: IndexPage, words: IndexPageWords = english): string
     '</head>',
     '<body>',
     `<header>\n<h1>${title}</h1>`,
-    `<p>${escapeXml(words.intro)} ${link(page.spec, words.spec)}.</p>\n</header>`,
+    `<p>${escapeXml(words.intro)} ${escapeXml(words.spec)} ${link(page.spec, page.spec)}</p>\n</header>`,
     '<main>',
     ...page.pieces.map((piece) => figure(piece, words)),
     '</main>',

@@ -14,7 +14,7 @@ export const english: IndexPageWords = {
   language: 'en',
   intro: 'The pictures on this page are small, not to scale. Work from the files under them.',
   noPicture: 'no picture: SVG was not asked for',
-  spec: 'the spec, with every default written out',
+  spec: 'The spec, with every default written out:',
   formats: { svg: 'SVG, full size', dxf: 'DXF, millimetres', pdf: 'PDF, to print' },
   sections: [
     {
