@@ -53,7 +53,10 @@ function checkEnds({ spec, staves, bend, wall }: Parts): Issue[] {
     ]),
   );
   const left = Math.min(wall.thickness(spec.height / 2), ...atEnds);
-  return left > 0 ? [] : [error('ends-too-thin', ['staves', 'endThickness'], { left })];
+  if (left > 0) return [];
+  // NaN: the thinning runs out before an inner face has reached the end plane
+  const values = { left: Number.isNaN(left) ? 0 : left };
+  return [error('ends-too-thin', ['staves', 'endThickness'], values)];
 }
 
 function checkStep({ spec, staves, profile }: Parts): Issue[] {

@@ -37,8 +37,7 @@ export function wallOf(spec: Spec, profile: Profile): Wall {
   const sectionAt = (height: number, depth: Depth): number =>
     newton(
       (z) => fibre(z, depth(z)).height - height,
-      // d(sin phi)/dz is the curvature; what a varying depth adds is small
-      (z) => 1 - depth(z) * profile.curvature(z),
+      (z) => fibreRate(profile, depth, z),
       height,
     );
   const insideRadius = (height: number): number => {
@@ -46,4 +45,15 @@ export function wallOf(spec: Spec, profile: Profile): Wall {
     return fibre(z, thickness(z)).radius;
   };
   return { thickness, fibre, sectionAt, insideRadius };
+}
+
+/** Half a step of the difference quotient below: the thickness is quadratic in `z`, for which it is exact (mm). */
+const half = 0.5;
+
+/** How fast a fibre's height `z - depth sin(phi)` grows with its section: `d(sin phi)/dz` is the curvature. */
+function fibreRate(profile: Profile, depth: Depth, z: number): number {
+  const slope = profile.slope(z);
+  const sinPhi = -slope / Math.sqrt(1 + slope * slope);
+  const deeper = depth(z + half) - depth(z - half);
+  return 1 - depth(z) * profile.curvature(z) - deeper * sinPhi;
 }
