@@ -21,7 +21,7 @@ export function closingDiameter(widths: readonly number[]): number {
   const laid = widths.reduce((sum, width) => sum + width, 0);
   const excess = (diameter: number): number =>
     widths.reduce((sum, width) => sum + Math.atan(width / diameter), 0) - Math.PI;
-  // atan(x) < x, so D < laid / pi; from below, one stave wider than the rest together never closes
+  // atan(x) < x, so D < laid / pi; from below, each of three or more staves turns nearly a quarter as D vanishes
   return root(excess, laid / Math.PI, laid * 1e-4);
 }
 
