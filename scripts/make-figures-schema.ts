@@ -88,6 +88,37 @@ const hoop = z.strictObject({
   mass: z.number().describe('of steel, kg'),
 });
 
+const kilograms = (about: string) => z.number().describe(`${about}, kg`);
+
+const masses = z.strictObject({
+  wood: kilograms('staves and heads, of air-dry oak'),
+  steel: kilograms('hoops'),
+  empty: kilograms('wood and steel'),
+  fullWithWater: kilograms('with capacity and recesses filled'),
+});
+
+const slip = z
+  .strictObject({
+    slip: z
+      .enum([
+        'bevels-steep',
+        'bevels-flat',
+        'staves-wide',
+        'one-stave-wide',
+        'groove-inset',
+        'groove-depth',
+      ])
+      .describe('which small error of the bench: every bevel, every stave, one stave, the groove'),
+    amount: z.number().describe('its size: degrees for bevels, mm for the rest'),
+    jointGap: length('widest opening of a joint'),
+    opensAt: z.enum(['inside', 'outside']).nullable().describe('face at which that joint opens'),
+    diameter: length('change of the outside diameter at the widest place'),
+    girth: length('change of the girth there'),
+    headClearance: length('change of the clearance of a head made as drawn, in diameter'),
+    litres: z.number().describe('change of the capacity'),
+  })
+  .describe('what one small error does, all else as drawn');
+
 const warning = z.strictObject({
   code: z.string().describe('stable name of the rule'),
   key: z.string().describe('of the spec, such as heads.croze.inset; empty for the whole file'),
@@ -100,12 +131,18 @@ export const figuresSchema = z
     title: z.string(),
     capacityLitres: z.number().describe('between the heads; tub: from the bottom to the rim'),
     recessLitres: z.number().describe('groove, howel and bevel recesses, not part of the capacity'),
+    oimlLimitLitres: z
+      .number()
+      .describe('casks: what OIML R 138:2007 lets a capacity be off, either way')
+      .optional(),
+    masses: masses.describe('of the vessel'),
     laidWidth: length('all staves laid edge to edge on the bench'),
     closesAt: length('mixed sets: outside diameter at the bilge at which they close').optional(),
     stave: stave.describe('one stave; of a mixed set the one of the mean half-angle'),
     staves: z.array(mixedStave).describe('mixed sets: each stave, in ring order').optional(),
     heads: z.strictObject({ top: head.nullable().describe('null for a tub'), bottom: head }),
     hoops: z.array(hoop),
+    sensitivity: z.array(slip),
     warnings: z.array(warning),
   })
   .describe(

@@ -5,7 +5,7 @@ import type { Vessel } from '../vessel/vessel.js';
 export const cubicMillimetresPerLitre = 1e6;
 
 /** Area of the inside section to a radius `r` measured to the middle of a face: a circle, or the polygon of flat insides. */
-export function sectionArea(vessel: Vessel, r: number): number {
+export function sectionArea(vessel: Pick<Vessel, 'spec' | 'ring'>, r: number): number {
   const flat = vessel.spec.staves.inside === 'flat';
   return (flat ? vessel.ring.sumOfTangents : Math.PI) * r * r;
 }
@@ -20,7 +20,11 @@ export function holdingHeights(vessel: Pick<Vessel, 'spec' | 'heads'>): {
 }
 
 /** Volume of the plain inside between two heights. */
-export function volumeBetween(vessel: Vessel, from: number, to: number): number {
+export function volumeBetween(
+  vessel: Pick<Vessel, 'spec' | 'ring' | 'wall'>,
+  from: number,
+  to: number,
+): number {
   return integrate((height) => sectionArea(vessel, vessel.wall.insideRadius(height)), from, to);
 }
 

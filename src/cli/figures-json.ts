@@ -14,7 +14,7 @@ export function figuresJson(figures: Figures, warnings: readonly Message[]): str
 }
 
 /** To a nanometre: digits beyond that are noise and differ from machine to machine. */
-function settled(_key: string, value: unknown): unknown {
+export function settled(_key: string, value: unknown): unknown {
   if (typeof value !== 'number') return value;
   if (!Number.isFinite(value)) throw new Error('a figure came out as no number');
   return Math.round(value * 1e6) / 1e6 + 0;

@@ -2,19 +2,24 @@
 import { Command } from 'commander';
 import packageFile from '../../package.json' with { type: 'json' };
 import { addCheck } from './check.js';
+import { addDip } from './dip.js';
 import { addDraw } from './draw.js';
 import type { Answer } from './exit-code.js';
 import { addFigures } from './figures.js';
 import type { Io } from './io.js';
 import { addNew } from './new.js';
+import { addRecut } from './recut.js';
+import { addSize } from './size.js';
 
 const examples = `
 Examples:
   staveloft new --list                          the templates
   staveloft new keg-30 --out my-keg.yaml        begin a spec from one
+  staveloft size my-keg.yaml --litres 25 --out keg-25.yaml    dimensions for a capacity
   staveloft check my-keg.yaml                   is everything in it right?
   staveloft figures my-keg.yaml                 every number of the vessel
   staveloft draw my-keg.yaml --out my-keg       full-size patterns to print or to rout
+  staveloft dip my-keg.yaml                     what a wet rod means in litres
 
 SPEC is a YAML file, or - for standard input.
 Exit codes: 0 done; 1 it ran, and the answer is no; 2 something in the input is wrong; 3 a failure of ours.`;
@@ -33,6 +38,7 @@ export function programFor(io: Io, answer: Answer): Command {
     .configureOutput({ writeOut: io.out, writeErr: io.err })
     .showHelpAfterError('(add --help to see what there is)')
     .exitOverride();
-  for (const add of [addNew, addCheck, addFigures, addDraw]) add(program, io, answer);
+  for (const add of [addNew, addSize, addCheck, addFigures, addDraw, addDip, addRecut])
+    add(program, io, answer);
   return program;
 }

@@ -1,10 +1,14 @@
 /** All numbers of a vessel for programs: lengths in mm, angles in degrees. `schemas/figures.schema.json` describes it. */
+import { massesOf, type Masses } from '../capacity/mass.js';
+import { oimlLimitLitres } from '../capacity/oiml-limit.js';
 import { recessLitres } from '../capacity/recess.js';
+import { sensitivityOf, type Sensitivity } from '../capacity/sensitivity.js';
 import { capacityLitres } from '../capacity/volume.js';
 import type { Issue } from '../spec/issue.js';
 import type { End } from '../spec/spec.js';
 import type { Head } from '../vessel/head.js';
 import type { Hoop } from '../vessel/hoop.js';
+import { hoopMass } from '../vessel/strap.js';
 import { widestHeight } from '../vessel/profile.js';
 import { fixedBevelGap, type Stave } from '../vessel/stave.js';
 import { stationsOf } from '../vessel/stations.js';
@@ -12,14 +16,15 @@ import type { Vessel } from '../vessel/vessel.js';
 
 export const figuresVersion = 1;
 
-/** kg per mm3 of hoop steel: 7,850 kg/m3 */
-const steelDensity = 7.85e-6;
-
 export interface Figures {
   readonly version: number;
   readonly title: string;
   readonly capacityLitres: number;
   readonly recessLitres: number;
+  /** casks: what OIML R 138:2007 lets a capacity be off, either way */
+  readonly oimlLimitLitres?: number;
+  /** kg */
+  readonly masses: Masses;
   /** all staves laid edge to edge on the bench, measured at the bilge */
   readonly laidWidth: number;
   /** a mixed set: the outside diameter at the bilge at which it closes */
@@ -29,6 +34,8 @@ export interface Figures {
   readonly staves?: readonly MixedStaveFigures[];
   readonly heads: { readonly top: HeadFigures | null; readonly bottom: HeadFigures };
   readonly hoops: readonly HoopFigures[];
+  /** what small errors of the bench do */
+  readonly sensitivity: readonly Sensitivity[];
   readonly warnings: readonly Issue[];
 }
 
@@ -92,11 +99,14 @@ const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 export function figuresOf(vessel: Vessel): Figures {
   const mixed = vessel.spec.staves.widths !== null;
+  const capacity = capacityLitres(vessel);
   return {
     version: figuresVersion,
     title: vessel.spec.title,
-    capacityLitres: capacityLitres(vessel),
+    capacityLitres: capacity,
     recessLitres: recessLitres(vessel),
+    ...(vessel.spec.vessel === 'cask' && { oimlLimitLitres: oimlLimitLitres(capacity) }),
+    masses: massesOf(vessel),
     laidWidth: vessel.staves.reduce((sum, stave) => sum + stave.width, 0),
     ...(mixed && { closesAt: vessel.ring.closesAt }),
     stave: staveFigures(vessel, vessel.meanStave),
@@ -106,6 +116,7 @@ export function figuresOf(vessel: Vessel): Figures {
       bottom: headFigures(vessel.heads.bottom),
     },
     hoops: vessel.hoops.map(hoopFigures),
+    sensitivity: sensitivityOf(vessel),
     warnings: vessel.warnings,
   };
 }
@@ -169,7 +180,7 @@ function headFigures(head: Head): HeadFigures {
 }
 
 function hoopFigures(hoop: Hoop): HoopFigures {
-  const { name, offset, width, thickness } = hoop.spec;
+  const { name, offset, width } = hoop.spec;
   return {
     name,
     end: hoop.end,
@@ -181,6 +192,6 @@ function hoopFigures(hoop: Hoop): HoopFigures {
     cutLength: hoop.cutLength,
     splay: hoop.splay,
     driving: hoop.driving,
-    mass: hoop.cutLength * width * thickness * steelDensity,
+    mass: hoopMass(hoop),
   };
 }

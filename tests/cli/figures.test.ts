@@ -20,8 +20,11 @@ test('for people: sections in order, in the units of the spec', async () => {
     'Staves',
     'Heads, top and bottom alike',
     'Hoops, girths at the edge near the end and the far one',
+    'Small errors and what they do, mm and litres',
   ]);
   expect(out).toMatch(/between the heads +22\d\.\d litres/);
+  expect(out).toMatch(/may be off +±2\.\d\d litres: OIML R 138:2007/);
+  expect(out).toMatch(/full with water +2\d\d\.\d\d kg/);
   expect(out).toMatch(/joint bevel, bilge +\d\.\d\d° \(\d+\.\d\d mm per 100 mm\)/);
 });
 

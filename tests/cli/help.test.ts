@@ -16,12 +16,22 @@ test.each([['--help'], ['-h'], ['help']])(
   async (word) => {
     const { code, out, err } = await new Workshop().run([word]);
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    for (const name of ['new', 'check', 'figures', 'draw', 'Examples:', 'Exit codes'])
+    for (const name of [
+      'new',
+      'size',
+      'check',
+      'figures',
+      'draw',
+      'dip',
+      'recut',
+      'Examples:',
+      'Exit codes',
+    ])
       expect(out).toContain(name);
   },
 );
 
-test.each(['new', 'check', 'figures', 'draw'])(
+test.each(['new', 'size', 'check', 'figures', 'draw', 'dip', 'recut'])(
   'help of %s has examples and --quiet',
   async (name) => {
     const { code, out } = await new Workshop().run([name, '--help']);

@@ -1,0 +1,52 @@
+/** Gives a new spec: to a file with the report on standard output, or itself there and the report beside it. */
+import { resolve } from 'node:path';
+import { planVessel, writeSpec, type Message, type Spec } from '../index.js';
+import { exitCode, type ExitCode } from './exit-code.js';
+import type { Io } from './io.js';
+import { messageLine, oneLine } from './say.js';
+import { writeWhole } from './write-whole.js';
+
+export interface Giving {
+  readonly out?: string;
+  readonly replace?: true;
+  readonly quiet?: true;
+}
+
+/** Written, if at all, as a whole; a spec that could not be read again is not written. */
+export function giveSpec(spec: Spec, report: string, options: Giving, io: Io): ExitCode {
+  const { out, replace, quiet } = options;
+  const text = writeSpec(spec);
+  const { vessel, messages } = planVessel(text, out ?? 'stdout');
+  if (!vessel) return cannotBeBuilt(messages, io);
+  if (out === undefined) {
+    io.out(text);
+  } else {
+    const refusal = writeWhole(
+      [{ path: resolve(io.folder, out), content: text }],
+      replace === true,
+    );
+    if (refusal !== null) {
+      io.err(oneLine(refusal));
+      return exitCode.badInput;
+    }
+  }
+  if (quiet) return exitCode.done;
+  for (const message of messages) io.err(messageLine(message));
+  const told = out === undefined ? io.err : io.out;
+  told(report);
+  if (out !== undefined) io.out(oneLine(`wrote ${out}; next: staveloft figures ${out}`));
+  return exitCode.done;
+}
+
+/** What is wrong with a spec that was worked out, in words. */
+export function whyNot(spec: Spec, io: Io): 1 {
+  return cannotBeBuilt(planVessel(writeSpec(spec), '').messages, io);
+}
+
+function cannotBeBuilt(messages: readonly Message[], io: Io): 1 {
+  io.err('this cannot be built:\n');
+  const errors = messages.filter(({ severity }) => severity === 'error');
+  for (const { key, text } of errors) io.err(oneLine(`  ${key === '' ? '' : `${key}: `}${text}`));
+  io.err('Change these keys of the spec you started from, then try again.\n');
+  return exitCode.no;
+}
