@@ -12,6 +12,8 @@ import type { SheetWords } from './words.en.js';
 const gapAbove = 2;
 const markRoom = 16;
 const gap = 4;
+/** Some letters, a J for one, reach to the left of where they start, mm. */
+const overhang = 0.5;
 
 /** Room for two lines of text at least. */
 export function footHeight(units: Units): number {
@@ -26,14 +28,15 @@ export function footInk(
   terms: SheetWords,
 ): Ink {
   const lines = proofLines(entry.units, terms);
-  const from = area.minX + (mark === '' ? 0 : markRoom);
+  const left = area.minX + overhang;
+  const from = left + (mark === '' ? 0 : markRoom);
   const room = area.maxX - lines.width - gap - from;
   const name = fitText(titleOf(entry), room, 2.5);
   const sheet = fitText(terms.tile.identification(entry.sheet, entry.sheets), room, 2.5);
   const large = fitText(mark, markRoom - 1, 5);
   const middle = area.minY + (footHeight(entry.units) - gapAbove) / 2;
   return inkTogether(
-    words(large.text, { x: area.minX, y: middle - large.height / 2 }, large.height),
+    words(large.text, { x: left, y: middle - large.height / 2 }, large.height),
     words(name.text, { x: from, y: middle + 1 }, name.height),
     words(sheet.text, { x: from, y: middle - 3.4 }, sheet.height),
     moveInk(lines.ink, area.maxX - lines.width, area.minY + 0.5),

@@ -5,7 +5,6 @@
  */
 import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
-import type { Laid } from './lay.js';
 import type { Size } from './paper.js';
 import { heightOf, widthOf } from './rectangle.js';
 
@@ -103,7 +102,7 @@ export function rowMark(row: number): string {
  * The tiles whose cells hold a sample of the drawing, from the top, left to right. A line that only nips the corner of a
  * cell between two samples is left to the strips of that tile's neighbours, which show it whole.
  */
-export function neededTiles(grid: Grid, { samples }: Pick<Laid, 'samples'>): TilePlace[] {
+export function neededTiles(grid: Grid, samples: readonly Point[]): TilePlace[] {
   const needed = new Uint8Array(grid.columns * grid.rows);
   for (const point of samples) needed[indexAt(grid, point)] = 1;
   return allPlaces(grid).filter((_, index) => needed[index] === 1);

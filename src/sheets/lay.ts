@@ -29,8 +29,6 @@ export interface Laid {
   readonly strokes: readonly LaidStroke[];
   readonly letterings: readonly LaidLettering[];
   readonly bounds: Bounds;
-  /** points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering */
-  readonly samples: readonly Point[];
 }
 
 /** Half of the widest line and a little air: so far the ink may reach beyond the bounds of its lines. */
@@ -38,20 +36,22 @@ const inkReach = 0.5;
 const sampling = 4;
 
 export function lay(part: Part): Laid {
-  const strokes = inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds);
-  const letterings = part.letterings
-    .filter(({ text }) => printable(text).trim() !== '')
-    .map((lettering) => ({ lettering, box: boxOf(lettering) }));
-  const leaders = letterings.flatMap(({ lettering: { leader } }) => (leader ? [leader] : []));
   return {
-    strokes,
-    letterings,
+    strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
+    letterings: part.letterings
+      .filter(({ text }) => printable(text).trim() !== '')
+      .map((lettering) => ({ lettering, box: boxOf(lettering) })),
     bounds: grown(drawingBounds(part), inkReach),
-    samples: [
-      ...[...strokes.map(({ curve }) => curve), ...leaders].flatMap(samplesOf),
-      ...letterings.map(({ box }) => middleOf(box)),
-    ],
   };
+}
+
+/** Points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering. */
+export function samplesOf({ strokes, letterings }: Laid): Point[] {
+  const leaders = letterings.flatMap(({ lettering: { leader } }) => (leader ? [leader] : []));
+  return [
+    ...[...strokes.map(({ curve }) => curve), ...leaders].flatMap(pointsAlong),
+    ...letterings.map(({ box }) => middleOf(box)),
+  ];
 }
 
 /** The stroke with its extent; nothing when it has no points. */
@@ -60,7 +60,7 @@ export function withBounds(stroke: SheetStroke): LaidStroke[] {
   return bounds ? [{ ...stroke, bounds }] : [];
 }
 
-export function boxOf(lettering: Lettering): Bounds {
+function boxOf(lettering: Lettering): Bounds {
   return boundsOfPoints(letteringBox(lettering))!;
 }
 
@@ -68,7 +68,7 @@ function middleOf({ minX, minY, maxX, maxY }: Bounds): Point {
   return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
 }
 
-function samplesOf(curve: Curve): Point[] {
+function pointsAlong(curve: Curve): Point[] {
   return segmentsOf(curve).flatMap((segment) => {
     const count = Math.max(1, Math.ceil(segment.length / sampling));
     return Array.from({ length: count + 1 }, (_, i) =>

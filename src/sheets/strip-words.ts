@@ -1,21 +1,17 @@
 /** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
-import { flatten } from '../drawing/flatten.js';
 import { letteringBox } from '../drawing/lettering.js';
-import { chainMeets, turnedBox } from '../drawing/turned-box.js';
-import type { Point } from '../geometry/curve.js';
+import { turnedBox } from '../drawing/turned-box.js';
 import type { Bounds } from '../geometry/measure.js';
-import { boundsOfPoints } from '../geometry/measure.js';
 import { noInk } from './ink.js';
 import type { LaidStroke } from './lay.js';
+import { linesIn, meets } from './obstacles.js';
 import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
 import type { Ink, SheetLettering } from './sheet.js';
 
 const height = 2.5;
 /** From the strip's lower edge to the baseline, mm. */
 const rise = 1.2;
-/** Lines are followed within this, and kept this far away, mm. */
-const flatness = 0.05;
-const air = 0.8;
+/** Between places that are tried, mm. */
 const step = 2;
 
 /**
@@ -54,26 +50,13 @@ function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
 
 function clearanceIn(
   strip: Bounds,
-  lines: readonly LaidStroke[],
+  strokes: readonly LaidStroke[],
 ): (lettering: SheetLettering) => boolean {
-  const chords = lines
-    .filter(({ bounds, width }) => meet(bounds, grown(strip, width)))
-    .flatMap(({ curve, width }) => chordsIn(strip, flatten(curve, flatness), width / 2 + air));
+  const lines = strokes
+    .filter(({ bounds, width }) => meet(grown(bounds, width), strip))
+    .flatMap(({ curve, width }) => linesIn(curve, width, strip));
   return (lettering) => {
     const box = turnedBox(letteringBox(lettering), lettering.angle);
-    return (
-      holds(strip, box.bounds) &&
-      chords.every(({ points, bounds, margin }) => !chainMeets(points, bounds, box, margin))
-    );
+    return holds(strip, box.bounds) && !lines.some((line) => meets(line, box));
   };
-}
-
-/** The straight pieces of a line that come near the strip. */
-function chordsIn(strip: Bounds, chain: readonly Point[], margin: number) {
-  const area = grown(strip, margin);
-  return chain.slice(1).flatMap((to, i) => {
-    const points = [chain[i]!, to];
-    const bounds = boundsOfPoints(points)!;
-    return meet(bounds, area) ? [{ points, bounds, margin }] : [];
-  });
 }

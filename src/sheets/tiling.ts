@@ -2,7 +2,7 @@
 import type { Part } from '../drawing/build.js';
 import { cellOf, gridOver, neededTiles } from './grid.js';
 import type { Laid } from './lay.js';
-import { lay, turnedPart } from './lay.js';
+import { lay, samplesOf, turnedPart } from './lay.js';
 import type { Lying, Printed } from './page.js';
 import { plainPage } from './page.js';
 import type { Size } from './paper.js';
@@ -37,14 +37,17 @@ export function fewestTiles(
   printed: Printed,
   units: Units,
 ): Tiling {
+  const laids = new Set(placements.map(({ laid }) => laid));
+  const samples = new Map([...laids].map((laid) => [laid, samplesOf(laid)]));
   const tilings = placements.flatMap(({ laid, lying }): Tiling[] => {
     const page = plainPage(paper, lying, printed);
     const area = windowArea(page, units);
     const window = { width: widthOf(area), height: heightOf(area) };
+    const points = samples.get(laid)!;
     return shares.flatMap((left) =>
       shares.map((above) => {
         const grid = gridOver(laid.bounds, window, left, above);
-        return { page, laid, grid, places: neededTiles(grid, laid) };
+        return { page, laid, grid, places: neededTiles(grid, points) };
       }),
     );
   });

@@ -11,6 +11,7 @@ import { trulyPrinted } from '../../src/sheets/page.js';
 import { paperSizes } from '../../src/sheets/paper.js';
 import { cellOf, gridOver, markOf, neededTiles, windowOf } from '../../src/sheets/grid.js';
 import type { Grid } from '../../src/sheets/grid.js';
+import { samplesOf } from '../../src/sheets/lay.js';
 import type { Tiling } from '../../src/sheets/tile.js';
 import { tileSheet, tilesOf } from '../../src/sheets/tile.js';
 import { fewestTiles, placementsOf } from '../../src/sheets/tiling.js';
@@ -144,7 +145,7 @@ function fewestByTrial(drawing: Drawing, paper: (typeof officePapers)[number]): 
   ];
   const counts = [0, 2].flatMap((i) => {
     const { laid } = placementsOf(drawing)[i]!;
-    const points = [...pointsOf({ laid }), ...laid.samples];
+    const points = [...pointsOf({ laid }), ...samplesOf(laid)];
     return windows.flatMap((window) =>
       [0.25, 0.5, 0.75].flatMap((left) =>
         [0.25, 0.5, 0.75].map((above) =>
@@ -176,7 +177,7 @@ describe('tiles', () => {
 
   it('keep a tile that only a lettering needs', () => {
     const grid = gridOver({ minX: 0, minY: 0, maxX: 400, maxY: 100 }, { width: 190, height: 266 });
-    const needed = neededTiles(grid, { samples: [{ x: 390, y: 50 }] });
+    const needed = neededTiles(grid, [{ x: 390, y: 50 }]);
     expect(needed).toEqual([{ column: 2, row: 0 }]);
   });
 

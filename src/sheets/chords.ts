@@ -1,0 +1,35 @@
+/** Lines as short straight pieces, to ask what lettering would meet. */
+import { flatten } from '../drawing/flatten.js';
+import type { Curve, Point } from '../geometry/curve.js';
+import type { Bounds } from '../geometry/measure.js';
+
+export interface Chord {
+  readonly points: readonly [Point, Point];
+  readonly bounds: Bounds;
+}
+
+/** The pieces stray from the line by at most this, mm. */
+const flatness = 0.05;
+
+const known = new WeakMap<Curve, readonly Chord[]>();
+
+/** The same line is taken apart once only: each of its tiles asks again. */
+export function chordsOf(curve: Curve): readonly Chord[] {
+  const chords = known.get(curve) ?? takenApart(curve);
+  known.set(curve, chords);
+  return chords;
+}
+
+function takenApart(curve: Curve): Chord[] {
+  const chain = flatten(curve, flatness);
+  return chain.slice(1).map((to, i): Chord => {
+    const from = chain[i]!;
+    const bounds = {
+      minX: Math.min(from.x, to.x),
+      minY: Math.min(from.y, to.y),
+      maxX: Math.max(from.x, to.x),
+      maxY: Math.max(from.y, to.y),
+    };
+    return { points: [from, to], bounds };
+  });
+}
