@@ -45,8 +45,7 @@ function hoopOf(hoop: HoopSpec, end: End, spec: Spec, profile: Profile, ring: Ri
   const nearHeight = towardsEnd * (spec.height / 2 - hoop.offset);
   const place = farEdge(hoop.width, nearHeight, towardsEnd, spec, profile);
   const slope = Math.asin((place.farRadius - place.nearRadius) / hoop.width);
-  const girth = (radius: number): number =>
-    2 * radius * (spec.staves.outside === 'flat' ? ring.sumOfTangents : Math.PI);
+  const girth = (radius: number): number => outsideGirth(radius, spec, ring);
   const shortGirth = girth(Math.min(place.nearRadius, place.farRadius));
   const [nearGirth, farGirth] = [girth(place.nearRadius), girth(place.farRadius)];
   const splay = Math.abs(farGirth - nearGirth);
@@ -64,6 +63,21 @@ function hoopOf(hoop: HoopSpec, end: End, spec: Spec, profile: Profile, ring: Ri
     driving,
     cutLength: shortGirth + Math.PI * hoop.thickness * Math.cos(slope) + hoop.lap - driving,
   };
+}
+
+/** Round the outside where its radius is `radius`: of the circle, or of the staves' polygon on a flat outside. */
+export function outsideGirth(radius: number, spec: Spec, ring: Ring): number {
+  return 2 * radius * (spec.staves.outside === 'flat' ? ring.sumOfTangents : Math.PI);
+}
+
+/** Length of the shorter edge once the hoop is home, at the middle of the strap's thickness, without the lap. */
+export function shortEdge({ nearGirth, farGirth, slope, spec }: Hoop): number {
+  return Math.min(nearGirth, farGirth) + Math.PI * spec.thickness * Math.cos(slope);
+}
+
+/** By how much each 100 mm of the strap grow along the edge that is hammered. */
+export function splayPer100(hoop: Hoop): number {
+  return (100 * hoop.splay) / shortEdge(hoop);
 }
 
 /** Where the far edge lies: a chord of the strap's width along the profile, or straight down across the greatest girth. */
