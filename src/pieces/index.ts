@@ -1,6 +1,13 @@
 /** The list of pieces: what can be drawn of a vessel, in the order in which it is shown. To add one, add a line. */
 import type { Drawing } from '../drawing/drawing.js';
 import type { Vessel } from '../vessel/vessel.js';
+import { backingGauge } from './backing-gauge.js';
+import { bilgeSweep } from './bilge-sweep.js';
+import { chimeGauges } from './chime-gauge.js';
+import { crozeGauges } from './croze-gauge.js';
+import { hollowingGauge } from './hollowing-gauge.js';
+import { jointGauge } from './joint-gauge.js';
+import { listingJig } from './listing-jig.js';
 import { endGauge } from './end-gauge.js';
 import { headEdges } from './head-edge.js';
 import { headBoards } from './head-boards.js';
@@ -86,6 +93,41 @@ export const pieces: readonly Piece[] = [
     name: 'splay-gauge',
     about: 'how far the long edge of each strap is hammered, and the slope of the riveted hoop',
     draw: (v, o) => splayGauge(v, o.words),
+  },
+  {
+    name: 'joint-gauge',
+    about: 'the joint bevel for every stave width, held on the outer face',
+    draw: (v, o) => [jointGauge(v, o.words, o.fan)],
+  },
+  {
+    name: 'backing-gauge',
+    about: 'templates for rounding the outer face',
+    draw: (v, o) => backingGauge(v, o.words),
+  },
+  {
+    name: 'hollowing-gauge',
+    about: 'templates for hollowing the inner face',
+    draw: (v, o) => hollowingGauge(v, o.words),
+  },
+  {
+    name: 'bilge-sweep',
+    about: 'the long profile outside and inside, to check the bend; hoops, groove and howel',
+    draw: (v, o) => [bilgeSweep(v, o.words)],
+  },
+  {
+    name: 'listing-jig',
+    about: 'fences for sawing a tub’s tapered staves (a cask’s edges are curved: use its stave)',
+    draw: (v, o) => listingJig(v, o.words, o.fan),
+  },
+  {
+    name: 'croze-gauge',
+    about: 'groove and howel: distance, width and depth, held on the stave end',
+    draw: (v, o) => crozeGauges(v, o.words),
+  },
+  {
+    name: 'chime-gauge',
+    about: 'the chime’s flat and bevel, held on the stave end',
+    draw: (v, o) => chimeGauges(v, o.words),
   },
 ];
 

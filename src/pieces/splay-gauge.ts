@@ -5,14 +5,14 @@
 import type { Point } from '../geometry/curve.js';
 import { arc } from '../geometry/curve.js';
 import { closedFrom } from '../geometry/join.js';
-import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
+import { drawingOf, merge, strokes, type Part } from '../drawing/build.js';
 import type { Drawing, Table } from '../drawing/drawing.js';
-import { heights } from '../drawing/heights.js';
 import { angleText, per100Text, shortLengthText } from '../drawing/length-text.js';
 import { splayPer100 } from '../vessel/hoop.js';
 import { sheetHoopOf } from '../vessel/hoop-sheet.js';
 import { strapsOf, type Strap } from '../vessel/strap.js';
 import type { Vessel } from '../vessel/vessel.js';
+import { plateWords } from './plate-words.js';
 import type { Words } from './words/index.js';
 
 /** Length of the round edge, at most, and as a share of its radius; least height of the sloping end. */
@@ -67,17 +67,19 @@ function plateAt(at: Point, { strap, radius, slope, chord, rise }: Plate, words:
   const centre = corner(chord / 2 - overhang, height + rise - radius);
   const round = arc(centre, radius, Math.PI / 2 - half, Math.PI / 2 + half);
   const outline = closedFrom([[vertex(0, 0), vertex(right, 0)], round.vertices]);
-  const small = { height: heights.small };
   const { name, short, bench, slope: slopeText } = words.hoops.splay;
-  const left = 8;
   return merge(
     strokes('outline', outline),
-    label(short, corner(left, height - 7), small),
-    label(name(strap.number, strap.spec.name), corner(left, height - 18), {
-      height: heights.normal,
-    }),
-    label(slopeText(angleText(slope), per100Text(slope)), corner(left, height - 27), small),
-    label(bench, corner(left, 4), small),
+    plateWords(
+      name(strap.number, strap.spec.name),
+      [short, slopeText(angleText(slope), per100Text(slope)), bench],
+      {
+        left: at.x + 6,
+        right: at.x + right - 5,
+        top: at.y + height - 6,
+        beside: at.x + right + 5,
+      },
+    ),
   );
 }
 

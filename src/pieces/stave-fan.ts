@@ -8,17 +8,15 @@ import { angleText, lengthText, shortLengthText } from '../drawing/length-text.j
 import type { Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
 import { closed, mirrored, upperEdge } from './stave-outline.js';
+import { ordinaryRange, widthSteps } from './stave-widths.js';
 import { spread } from './spread.js';
 import type { Words } from './words/index.js';
 
-const step = { mm: 5, in: 6.35 };
-const ordinary = { from: 60, to: 110 };
 const pitch = 5;
 const fanOut = 10;
 
 export function staveFan(vessel: Vessel, words: Words, range = ordinaryRange(vessel)): Drawing {
-  const widths = widthsOf(range, step[vessel.spec.units]);
-  const staves = widths.map((width) => vessel.staveOfWidth(width));
+  const staves = widthSteps(range, vessel.spec.units).map((width) => vessel.staveOfWidth(width));
   const longest = staves.reduce((a, b) => (b.blankEnds.top.outer > a.blankEnds.top.outer ? b : a));
   // one length for all: the narrower ones are a hair shorter, and are trimmed after bending like the rest
   const edges = staves.map((stave) =>
@@ -35,20 +33,6 @@ export function staveFan(vessel: Vessel, words: Words, range = ordinaryRange(ves
     labels(vessel, staves, edges, words),
   );
   return drawingOf('stave-fan', words.fan.title, part, legend(vessel, staves, words));
-}
-
-/** 60 to 110 mm, or about the vessel's own width where that range would miss it. */
-function ordinaryRange({ meanStave }: Vessel): { from: number; to: number } {
-  const { width } = meanStave;
-  if (width >= ordinary.from && width <= ordinary.to) return ordinary;
-  return { from: width * 0.75, to: width * 1.35 };
-}
-
-/** Whole steps within a range, at least one. */
-function widthsOf({ from, to }: { from: number; to: number }, by: number): number[] {
-  const first = Math.ceil(from / by - 1e-9);
-  const last = Math.max(first, Math.floor(to / by + 1e-9));
-  return Array.from({ length: last - first + 1 }, (_, i) => (first + i) * by);
 }
 
 function bothSides(edge: readonly Vertex[]): Curve[] {

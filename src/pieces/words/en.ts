@@ -1,4 +1,5 @@
 /** Every word on a drawing, in English. Another language is another file of the same shape. */
+import { gaugeWords } from './gauges.en.js';
 import { hoopWords } from './hoops.en.js';
 
 export const en = {
@@ -164,6 +165,7 @@ export const en = {
     },
   },
   hoops: hoopWords,
+  gauges: gaugeWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',
     joint: (place: string, angle: string, slope: string) =>

@@ -115,8 +115,8 @@ export const hoopWords = {
   splay: {
     title: 'Splay gauge',
     name: (number: number, name: string) => `${number} · ${name} hoop`,
-    short: 'this edge in the hollow of the short edge',
-    bench: 'this edge on the bench',
+    short: 'round edge: in the hollow of the strap’s short edge',
+    bench: 'foot on the bench, sloping end against the hoop',
     slope: (angle: string, per100: string) => `slope ${angle}, ${per100} per 100`,
     notes: {
       curve:
