@@ -84,8 +84,37 @@ const hoop = z.strictObject({
   slopeDegrees: degrees('of the hoop against the axis'),
   cutLength: length('with lap, driving taken off'),
   splay: length('by which hammering lengthens one edge'),
+  splayPer100: length('the same for each 100 mm of the strap'),
   driving: length('allowance that was taken off the length'),
+  rivets: z
+    .strictObject({
+      count: count('in the lap; 0: no room, weld'),
+      diameter: length('of a rivet'),
+      holeDiameter: length('of its hole'),
+      places: z.array(z.number()).describe('along the strap from either end, mm'),
+    })
+    .describe('common practice'),
   mass: z.number().describe('of steel, kg'),
+});
+
+const strapToBuy = z.strictObject({
+  width: length('of the strap'),
+  thickness: length('of the strap'),
+  pieces: count('straps to cut'),
+  cutLength: length('of all pieces together'),
+  length: length('the same with waste'),
+  mass: z.number().describe('with waste, kg'),
+});
+
+const workingHoop = z.strictObject({
+  place: z
+    .enum(['end', 'quarter', 'bilge', 'top', 'middle', 'bottom'])
+    .describe('a cask: in its upper half; a tub: from the top'),
+  height: length('from mid-height'),
+  offset: length('along the axis from the upper end plane'),
+  girth: length('inside, with the joints closed'),
+  flatGirth: length('the same over staves that are not backed'),
+  insideDiameter: length('of the round hoop'),
 });
 
 const kilograms = (about: string) => z.number().describe(`${about}, kg`);
@@ -142,6 +171,8 @@ export const figuresSchema = z
     staves: z.array(mixedStave).describe('mixed sets: each stave, in ring order').optional(),
     heads: z.strictObject({ top: head.nullable().describe('null for a tub'), bottom: head }),
     hoops: z.array(hoop),
+    strapsToBuy: z.array(strapToBuy),
+    workingHoops: z.array(workingHoop),
     sensitivity: z.array(slip),
     warnings: z.array(warning),
   })

@@ -5,14 +5,14 @@ import { recessLitres } from '../capacity/recess.js';
 import { sensitivityOf, type Sensitivity } from '../capacity/sensitivity.js';
 import { capacityLitres } from '../capacity/volume.js';
 import type { Issue } from '../spec/issue.js';
-import type { End } from '../spec/spec.js';
 import type { Head } from '../vessel/head.js';
-import type { Hoop } from '../vessel/hoop.js';
-import { hoopMass } from '../vessel/strap.js';
 import { widestHeight } from '../vessel/profile.js';
 import { fixedBevelGap, type Stave } from '../vessel/stave.js';
 import { stationsOf } from '../vessel/stations.js';
+import { strapsToBuy, type StrapToBuy } from '../vessel/strap.js';
 import type { Vessel } from '../vessel/vessel.js';
+import { workingHoopsOf, type WorkingHoop } from '../vessel/working-hoops.js';
+import { hoopFigures, type HoopFigures } from './hoop-figures.js';
 
 export const figuresVersion = 1;
 
@@ -34,6 +34,10 @@ export interface Figures {
   readonly staves?: readonly MixedStaveFigures[];
   readonly heads: { readonly top: HeadFigures | null; readonly bottom: HeadFigures };
   readonly hoops: readonly HoopFigures[];
+  /** by width and thickness */
+  readonly strapsToBuy: readonly StrapToBuy[];
+  /** raising and truss hoops */
+  readonly workingHoops: readonly WorkingHoop[];
   /** what small errors of the bench do */
   readonly sensitivity: readonly Sensitivity[];
   readonly warnings: readonly Issue[];
@@ -80,21 +84,6 @@ export interface HeadFigures {
   readonly dowels: readonly { readonly joint: number; readonly x: number }[];
 }
 
-export interface HoopFigures {
-  readonly name: string;
-  readonly end: End;
-  readonly offset: number;
-  readonly width: number;
-  readonly nearGirth: number;
-  readonly farGirth: number;
-  readonly slopeDegrees: number;
-  readonly cutLength: number;
-  readonly splay: number;
-  readonly driving: number;
-  /** kg */
-  readonly mass: number;
-}
-
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 export function figuresOf(vessel: Vessel): Figures {
@@ -115,7 +104,9 @@ export function figuresOf(vessel: Vessel): Figures {
       top: vessel.heads.top && headFigures(vessel.heads.top),
       bottom: headFigures(vessel.heads.bottom),
     },
-    hoops: vessel.hoops.map(hoopFigures),
+    hoops: vessel.hoops.map((hoop) => hoopFigures(hoop, vessel.spec.units)),
+    strapsToBuy: strapsToBuy(vessel.hoops),
+    workingHoops: workingHoopsOf(vessel),
     sensitivity: sensitivityOf(vessel),
     warnings: vessel.warnings,
   };
@@ -176,22 +167,5 @@ function headFigures(head: Head): HeadFigures {
     chimeOpening: head.groove.opening,
     boards: head.boards.map(({ width, length }) => ({ width, length })),
     dowels: head.dowels.map(({ joint, x }) => ({ joint, x })),
-  };
-}
-
-function hoopFigures(hoop: Hoop): HoopFigures {
-  const { name, offset, width } = hoop.spec;
-  return {
-    name,
-    end: hoop.end,
-    offset,
-    width,
-    nearGirth: hoop.nearGirth,
-    farGirth: hoop.farGirth,
-    slopeDegrees: degrees(hoop.slope),
-    cutLength: hoop.cutLength,
-    splay: hoop.splay,
-    driving: hoop.driving,
-    mass: hoopMass(hoop),
   };
 }
