@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { HoopSpec, Spec } from '../../src/spec/spec.js';
-import { drivingShare, drivingTravel, type Hoop } from '../../src/vessel/hoop.js';
+import {
+  drivingShare,
+  drivingTravel,
+  shortEdge,
+  splayPer100,
+  type Hoop,
+} from '../../src/vessel/hoop.js';
 import { arbitraryCask, between, bucket, changed, cylinder, solved, wineCask } from './specs.js';
 
 const strap: HoopSpec = { name: 'one', end: 'top', offset: 30, width: 40, thickness: 1.5, lap: 60 };
@@ -145,5 +151,33 @@ describe('driving', () => {
     const gain = 2 * Math.PI * Math.sin(gentle.slope) * drivingTravel;
     expect(gentle.driving).toBeCloseTo(gain, 9);
     expect(gentle.driving).toBeLessThan(0.01);
+  });
+});
+
+describe('splay', () => {
+  it('per 100 mm brings the short edge to the long one', () => {
+    for (const hoop of solved(wineCask).hoops) {
+      const long = shortEdge(hoop) * (1 + splayPer100(hoop) / 100);
+      const bent = Math.PI * hoop.spec.thickness * Math.cos(hoop.slope);
+      expect(long).toBeCloseTo(Math.max(hoop.nearGirth, hoop.farGirth) + bent, 8);
+    }
+    expect(splayPer100(hoopOn(cylinder))).toBe(0);
+  });
+
+  it('of a chime hoop on a wine cask is about 3 mm in 100', () => {
+    // by hand: radii 286.7 and 295.1, so 2 pi 8.4 = 53 in 1,806
+    expect(splayPer100(solved(wineCask).hoops[0]!)).toBeCloseTo(2.93, 1);
+  });
+});
+
+describe('the trade’s rule that a hoop is measured on the smaller girth that it covers', () => {
+  // modern German rule of the trade, seen on a trade page
+  it('holds at either edge: closed, the hoop is that girth and its own thickness, less the driving', () => {
+    for (const offset of [30, 500]) {
+      const hoop = hoopOn(wineCask, { offset });
+      const smaller = 2 * Math.PI * Math.min(hoop.nearRadius, hoop.farRadius);
+      const closed = hoop.cutLength - hoop.spec.lap + hoop.driving;
+      expect(closed - smaller).toBeCloseTo(Math.PI * 1.5 * Math.cos(hoop.slope), 8);
+    }
   });
 });
