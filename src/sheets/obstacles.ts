@@ -1,13 +1,13 @@
 /** What lettering must not meet where it is moved to, and how much of that it meets. */
+import type { Lettering } from '../drawing/drawing.js';
 import type { TurnedBox } from '../drawing/turned-box.js';
 import { boxesMeet, chainMeets } from '../drawing/turned-box.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { Chord } from './chords.js';
 import { chordsOf } from './chords.js';
-import type { Laid, LaidLettering } from './lay.js';
-import { grown, meet } from './rectangle.js';
-import { farthest } from './shifts.js';
+import type { Laid } from './lay.js';
+import { meet } from './rectangle.js';
 
 /** Kept clear round lines, mm. */
 const air = 0.3;
@@ -25,45 +25,49 @@ export interface Line extends Chord {
   readonly margin: number;
 }
 
-/** The lines that a lettering could meet wherever it is tried; its own leader aside. */
-export function linesNear(
-  { strokes, letterings }: Laid,
-  { lettering, box }: LaidLettering,
-): Line[] {
-  const leaders = letterings.flatMap(({ lettering: other }) =>
+/** The lines that a lettering could meet within an area; its own leader aside. */
+export function linesNear(laid: Laid, lettering: Lettering, area: Bounds): Line[] {
+  const leaders = laid.letterings.flatMap(({ lettering: other }) =>
     other.leader && other !== lettering ? [{ curve: other.leader, width: leaderWidth }] : [],
   );
-  return [...strokes, ...leaders].flatMap(({ curve, width }) =>
-    linesIn(curve, width, grown(box, farthest)),
-  );
+  return [...laid.strokes, ...leaders].flatMap(({ curve, width }) => linesIn(curve, width, area));
 }
 
 /** The pieces of a line that come into an area. */
 export function linesIn(curve: Curve, width: number, area: Bounds): Line[] {
+  const margin = width / 2 + air;
   return chordsOf(curve)
-    .filter(({ bounds }) => meet(grown(bounds, width), area))
-    .map((chord) => ({ ...chord, margin: width / 2 + air }));
+    .filter(({ bounds }) => comesNear(bounds, area, margin))
+    .map((chord) => ({ ...chord, margin }));
 }
 
-/** How many marks, letterings and lines a box meets, and how many letterings its leader crosses, itself too. */
+/** How many marks, letterings and lines a box meets, and how many pieces of its leader cross lettering, itself too. */
 export function faultsAt(
   box: TurnedBox,
   leader: Curve | undefined,
   { marks, others, lines }: Obstacles,
 ): number {
-  const crossed = leader ? chordsOf(leader) : [];
+  const leaderLines = leader ? chordsOf(leader).map((chord) => ({ ...chord, margin: air })) : [];
   return (
     count(marks, (mark) => meet(mark, box.bounds)) +
-    count(others, (other) => boxesMeet(box, other)) +
+    count(others, (other) => meet(box.bounds, other.bounds) && boxesMeet(box, other)) +
     count(lines, (line) => meets(line, box)) +
-    count([box, ...others], (other) =>
-      crossed.some((chord) => meets({ ...chord, margin: air }, other)),
-    )
+    count(leaderLines, (line) => [box, ...others].some((other) => meets(line, other)))
   );
 }
 
 export function meets({ points, bounds, margin }: Line, box: TurnedBox): boolean {
-  return chainMeets(points, bounds, box, margin);
+  return comesNear(bounds, box.bounds, margin) && chainMeets(points, bounds, box, margin);
+}
+
+/** The quick test that settles nearly all cases. */
+function comesNear(a: Bounds, b: Bounds, margin: number): boolean {
+  return (
+    a.minX - margin < b.maxX &&
+    b.minX < a.maxX + margin &&
+    a.minY - margin < b.maxY &&
+    b.minY < a.maxY + margin
+  );
 }
 
 function count<T>(items: readonly T[], test: (item: T) => boolean): number {

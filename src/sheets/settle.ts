@@ -8,17 +8,16 @@ import { nominalHeights } from '../drawing/heights.js';
 import { letteringBox } from '../drawing/lettering.js';
 import type { TurnedBox } from '../drawing/turned-box.js';
 import { turnedBox } from '../drawing/turned-box.js';
-import type { Point } from '../geometry/curve.js';
+import type { Curve, Point } from '../geometry/curve.js';
 import { polyline } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
 import { add, distance } from '../geometry/vector.js';
 import { fitText } from './fit-text.js';
 import type { Laid, LaidLettering } from './lay.js';
-import type { Obstacles } from './obstacles.js';
 import { faultsAt, linesNear } from './obstacles.js';
 import { heightOf, holds, meet, widthOf } from './rectangle.js';
-import { shiftsNear } from './shifts.js';
+import { shiftedBox, shiftsNear } from './shifts.js';
 
 /** Where lettering may stand on one tile, and what stands there already. */
 export interface Region {
@@ -36,10 +35,10 @@ export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
   const places = laid.letterings.map((each) => unmoved(each, regions));
   if (!places.includes(null)) return places.filter((place) => place !== null);
   const taken = laid.letterings.map(({ lettering }) => turnedBoxOf(lettering));
-  laid.letterings.forEach((each, i) => {
+  laid.letterings.forEach(({ lettering }, i) => {
     if (places[i]) return;
     const others = taken.filter((_, j) => j !== i);
-    const place = bestPlace(each.lettering, regions, { others, lines: linesNear(laid, each) });
+    const place = bestPlace({ lettering, laid, regions, others });
     places[i] = place;
     taken[i] = turnedBoxOf(place.lettering);
   });
@@ -57,38 +56,68 @@ function turnedBoxOf(lettering: Lettering): TurnedBox {
   return turnedBox(letteringBox(lettering), lettering.angle);
 }
 
+interface Search {
+  readonly lettering: Lettering;
+  readonly laid: Laid;
+  readonly regions: readonly Region[];
+  /** boxes of all other lettering */
+  readonly others: readonly TurnedBox[];
+}
+
 /** The first clear place at its own height, then at each smaller one; the least bad of all when none is clear. */
-function bestPlace(
-  lettering: Lettering,
-  regions: readonly Region[],
-  obstacles: Omit<Obstacles, 'marks'>,
-): Settled {
+function bestPlace(search: Search): Settled {
+  const { lettering, regions } = search;
   return (
-    leastBad(heightsFor(lettering), regions, obstacles) ??
-    leastBad(shortened(lettering, regions), regions, obstacles) ?? { region: 0, lettering }
+    leastBad(heightsFor(lettering), search) ??
+    leastBad(shortened(lettering, regions), search) ?? { region: 0, lettering }
   );
 }
 
 /** Null when no region holds any of the variants. */
-function leastBad(
-  variants: readonly Lettering[],
-  regions: readonly Region[],
-  obstacles: Omit<Obstacles, 'marks'>,
-): Settled | null {
+function leastBad(variants: readonly Lettering[], search: Search): Settled | null {
   let least: { place: Settled; faults: number } | null = null;
   for (const variant of variants) {
-    const corners = letteringBox(variant);
-    const areas = regions.map(({ area }) => area);
-    for (const { region, shift } of shiftsNear(boundsOfPoints(corners)!, variant.angle, areas)) {
-      const box = turnedBox(shiftedCorners(corners, shift), variant.angle);
-      const place = { region, lettering: moved(variant, shift) };
-      const { leader } = place.lettering;
-      const faults = faultsAt(box, leader, { ...obstacles, marks: regions[region]!.marks });
+    for (const { place, faults } of placesFor(variant, search)) {
       if (faults === 0) return place;
       if (!least || faults < least.faults) least = { place, faults };
     }
   }
   return least?.place ?? null;
+}
+
+/** Places for one variant, the least move first, each with what is wrong with it. */
+function* placesFor(
+  variant: Lettering,
+  { lettering, laid, regions, others }: Search,
+): Generator<{ place: Settled; faults: number }> {
+  const corners = letteringBox(variant);
+  const box = boundsOfPoints(corners)!;
+  const areas = regions.map(({ area }) => area);
+  const shifts = shiftsNear(box, variant.angle, areas);
+  const reached = boundsOfAll(
+    shifts.map(({ shift }) => shiftedBox(box, shift)),
+    variant.leader,
+  );
+  if (!reached) return;
+  const near = {
+    others: others.filter(({ bounds }) => meet(bounds, reached)),
+    lines: linesNear(laid, lettering, reached),
+  };
+  for (const { region, shift } of shifts) {
+    const place = { region, lettering: moved(variant, shift) };
+    const moving = turnedBox(shiftedCorners(corners, shift), variant.angle);
+    const obstacles = { ...near, marks: regions[region]!.marks };
+    yield { place, faults: faultsAt(moving, place.lettering.leader, obstacles) };
+  }
+}
+
+/** Of a leader the end that stays is all that counts here: the rest moves along. */
+function boundsOfAll(boxes: readonly Bounds[], leader: Curve | undefined): Bounds | null {
+  const corners = boxes.flatMap(({ minX, minY, maxX, maxY }) => [
+    { x: minX, y: minY },
+    { x: maxX, y: maxY },
+  ]);
+  return boundsOfPoints(corners.length > 0 && leader ? [...corners, ...leader.vertices] : corners);
 }
 
 function heightsFor(lettering: Lettering): Lettering[] {

@@ -8,9 +8,6 @@ const reach = { along: 60, across: 12 };
 const step = { along: 2, across: 3 };
 const mostTries = 400;
 const mostRegions = 4;
-/** So far moves can take lettering that starts with its middle in one of the areas, on paper up to A3, mm. */
-export const farthest = 250;
-
 export interface Shift {
   /** index of the area that it leads to */
   readonly region: number;
@@ -71,6 +68,6 @@ function slides(direction: Point): Point[] {
   return all;
 }
 
-function shiftedBox(box: Bounds, { x, y }: Point): Bounds {
+export function shiftedBox(box: Bounds, { x, y }: Point): Bounds {
   return { minX: box.minX + x, maxX: box.maxX + x, minY: box.minY + y, maxY: box.maxY + y };
 }
