@@ -17,6 +17,7 @@ export function drawingOf(
   return {
     name: 'sample',
     title: 'Sample',
+    subject: '',
     strokes,
     letterings,
     legend: { notes: [], tables: [] },
