@@ -12,7 +12,7 @@ import { run } from '../src/cli/run.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = join(root, 'out-samples');
-const font = join(root, 'node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+const font = join(root, 'fonts/DejaVuSans.ttf');
 
 /** template and pieces; enough to show each kind, and no more than a repository likes to carry */
 const samples: readonly (readonly [template: string, pieces: string])[] = [

@@ -8,7 +8,7 @@ import { afterEach } from 'vitest';
 import { run } from '../../src/cli/run.js';
 
 export const root = fileURLToPath(new URL('../../', import.meta.url));
-export const fontFile = join(root, 'node_modules/dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+export const fontFile = join(root, 'fonts/DejaVuSans.ttf');
 
 export const bucket = `vessel: tub
 title: Bucket

@@ -1,0 +1,26 @@
+/** The font of the PDFs must have every letter that drawings can show, as wide as drawings take it to be. */
+import { readFileSync } from 'node:fs';
+import opentype from 'opentype.js';
+import { expect, it } from 'vitest';
+import { drawable, glyphOf } from '../../src/drawing/glyphs.js';
+import { drawableCharacters, readFont } from '../../scripts/make-glyphs.js';
+
+const bytes = readFileSync(new URL('../../fonts/DejaVuSans.ttf', import.meta.url));
+const font = opentype.parse(
+  bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+);
+
+it('has every drawable letter at the width that lettering is measured with', () => {
+  const characters = drawableCharacters(readFont());
+  expect(characters.length).toBeGreaterThan(500);
+  for (const character of characters) {
+    expect(drawable(character), character).toBe(true);
+    expect(font.charToGlyphIndex(character), character).toBeGreaterThan(0);
+    expect(font.charToGlyph(character).advanceWidth).toBe(glyphOf(character).advance);
+  }
+});
+
+it('is cut down to what drawings need', () => {
+  expect(bytes.length).toBeLessThan(120_000);
+  expect(font.charToGlyphIndex('א')).toBe(0);
+});
