@@ -25,7 +25,7 @@ const widestLegend = 200;
 /** The plan is no smaller than this for the sake of the legend, and no larger than this in any case, mm. */
 const planHeights = { least: 40, most: 140 };
 
-export interface CoverOptions {
+interface CoverOptions {
   readonly legend: Legend;
   readonly titleBlock: TitleBlock;
   readonly page: Page;

@@ -2,7 +2,7 @@
 import { nominalHeights } from '../drawing/heights.js';
 import { printable, textWidth } from '../drawing/lettering.js';
 
-export interface FittedText {
+interface FittedText {
   readonly text: string;
   readonly height: number;
 }

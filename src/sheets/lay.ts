@@ -35,13 +35,18 @@ export interface Laid {
 const inkReach = 0.5;
 const sampling = 4;
 
+/** Throws a RangeError for an empty part, and for one that isn't finite. */
 export function lay(part: Part): Laid {
+  const bounds = grown(drawingBounds(part), inkReach);
+  if (!Object.values(bounds).every(Number.isFinite)) {
+    throw new RangeError('a drawing without an end');
+  }
   return {
     strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
     letterings: part.letterings
       .filter(({ text }) => printable(text).trim() !== '')
       .map((lettering) => ({ lettering, box: boxOf(lettering) })),
-    bounds: grown(drawingBounds(part), inkReach),
+    bounds,
   };
 }
 

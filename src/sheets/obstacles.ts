@@ -14,7 +14,7 @@ const air = 0.3;
 /** Of leaders, mm. */
 const leaderWidth = 0.13;
 
-export interface Obstacles {
+interface Obstacles {
   readonly marks: readonly Bounds[];
   readonly others: readonly TurnedBox[];
   readonly lines: readonly Line[];

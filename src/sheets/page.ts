@@ -48,7 +48,7 @@ function page(paper: Size, lying: Lying, printed: Printed, left: number): Page {
   const { width, height } =
     lying === 'upright' ? paper : { width: paper.height, height: paper.width };
   const across = width <= height ? 'x' : 'y';
-  const factors = { across: 100 / printed.across, along: 100 / printed.along };
+  const factors = { across: factorFor(printed.across), along: factorFor(printed.along) };
   const correction =
     across === 'x'
       ? { x: factors.across, y: factors.along }
@@ -62,6 +62,14 @@ function page(paper: Size, lying: Lying, printed: Printed, left: number): Page {
     across,
     area: { minX: horizontal[0], maxX: horizontal[1], minY: vertical[0], maxY: vertical[1] },
   };
+}
+
+/** Beyond a factor of two either way no printer is to blame, and on A4 nothing would fit. */
+function factorFor(measured: number): number {
+  if (!(measured >= 50 && measured <= 200)) {
+    throw new RangeError(`a square of 100 mm does not print as ${measured}`);
+  }
+  return 100 / measured;
 }
 
 /**

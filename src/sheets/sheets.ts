@@ -48,7 +48,10 @@ interface Job {
   readonly terms: SheetWords;
 }
 
-/** Throws a RangeError for a drawing without any line or lettering. */
+/**
+ * Throws a RangeError for a drawing that is empty, isn't finite or would need thousands of sheets, and for a printed
+ * square that no printer makes of 100 mm.
+ */
 export function toSheets(drawing: Drawing, options: SheetOptions): Sheet[] {
   const sheets = unnumbered(drawing, options);
   return sheets.map((sheet, i) =>

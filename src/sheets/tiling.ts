@@ -14,6 +14,9 @@ import { windowArea } from './tile.js';
 /** Shares of the spare room that may lie on one side, the best-looking first. */
 const shares = [0.5, 0.25, 0.75];
 
+/** A grid with more tiles than this is a mistake, or worse. */
+const mostTiles = 20_000;
+
 /** Each way of laying the drawing: as it stands or turned, on paper upright or sideways. */
 export interface Placement {
   readonly laid: Laid;
@@ -47,6 +50,8 @@ export function fewestTiles(
     return shares.flatMap((left) =>
       shares.map((above) => {
         const grid = gridOver(laid.bounds, window, left, above);
+        const { columns, rows } = grid;
+        if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
         return { page, laid, grid, places: neededTiles(grid, points) };
       }),
     );

@@ -5,6 +5,8 @@ import { paperNames, paperSizes } from '../../src/sheets/paper.js';
 import type { SheetOptions } from '../../src/sheets/sheets.js';
 import { toSheets } from '../../src/sheets/sheets.js';
 import type { Sheet } from '../../src/sheets/sheet.js';
+import { english } from '../../src/sheets/words.en.js';
+import { line } from '../../src/geometry/curve.js';
 import type { Bounds } from '../../src/geometry/measure.js';
 import { holds } from '../../src/sheets/rectangle.js';
 import { boxOf, faultsOn } from './ink-faults.js';
@@ -164,11 +166,28 @@ describe('a set of tiles', () => {
   });
 });
 
+it('takes its words from the language that it is given', () => {
+  const words = { ...english, titleBlock: { ...english.titleBlock, title: 'Benennung' } };
+  const [sheet] = sheetsOf(tiny(), { words });
+  expect(wordsOn(sheet!)).toContain('Benennung');
+  expect(wordsOn(sheet!)).not.toContain('Title');
+});
+
 it('gives the same sheets for the same drawing', () => {
   expect(sheetsOf(round())).toEqual(sheetsOf(round()));
 });
 
-it('throws for a drawing without anything on it', () => {
-  const nothing = { ...tiny(), strokes: [], letterings: [] };
-  expect(() => sheetsOf(nothing)).toThrow(RangeError);
+it('throws for a drawing without anything on it, without an end, or of a thousand metres', () => {
+  const lined = (x: number) => ({
+    ...tiny(),
+    strokes: [{ layer: 'outline' as const, curve: line({ x: 0, y: 0 }, { x, y: 0.8 * x }) }],
+  });
+  expect(() => sheetsOf({ ...tiny(), strokes: [], letterings: [] })).toThrow(RangeError);
+  for (const x of [NaN, Infinity, 1e6]) expect(() => sheetsOf(lined(x))).toThrow(RangeError);
+});
+
+it('throws for a square of 100 mm that measures 0, NaN or 300', () => {
+  for (const across of [0, NaN, 300]) {
+    expect(() => sheetsOf(tiny(), { printed: { across, along: 100 } })).toThrow(RangeError);
+  }
 });

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 import { textWidth } from '../../src/drawing/lettering.js';
 import { circle, line, polygon } from '../../src/geometry/curve.js';
-import { paperNames, paperSizes } from '../../src/sheets/paper.js';
+import { type paperNames, paperSizes } from '../../src/sheets/paper.js';
 import { toSheets } from '../../src/sheets/sheets.js';
 import type { Ink, Sheet } from '../../src/sheets/sheet.js';
 import { toPdf } from '../../src/writers/pdf.js';
