@@ -29,6 +29,23 @@ export function leftOut(name: string, filter: RegExp): Plugin {
   };
 }
 
+/**
+ * fontkit carries tables of all scripts' characters, and unpacks them when it is loaded. Of these it only ever asks for
+ * us whether a character is a mark, which the language itself knows; the rest is for scripts that are shaped, and throws.
+ */
+export const unicodeByLanguage: Plugin = {
+  name: 'unicode-by-language',
+  setup({ onResolve, onLoad }) {
+    const own = { path: 'unicode-properties', namespace: 'unicode' };
+    onResolve({ filter: /^unicode-properties$/ }, () => own);
+    onLoad({ filter: /.*/, namespace: 'unicode' }, () => ({
+      contents: `const no = () => { throw new Error('shaping: not in this bundle'); };
+        export const isMark = (code) => /^\\p{M}$/u.test(String.fromCodePoint(code));
+        export { no as getCategory, no as getCombiningClass, no as getScript, no as isDigit };`,
+    }));
+  },
+};
+
 /** fontkit unpacks tables of all scripts when it is loaded; here each is unpacked when it is first looked into. */
 export const lazyTries: Plugin = {
   name: 'lazy-tries',

@@ -10,7 +10,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build, type BuildOptions } from 'esbuild';
-import { lazyTries, leftOut, pdfApart } from './build-plugins.js';
+import { lazyTries, leftOut, pdfApart, unicodeByLanguage } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const from = (...path: string[]): string => join(root, ...path);
@@ -52,6 +52,7 @@ const pdfWriter: BuildOptions = {
   format: 'cjs',
   define: { 'import.meta.url': '"file:///"' },
   plugins: [
+    unicodeByLanguage,
     lazyTries,
     leftOut('woff2', /^brotli\/decompress/),
     leftOut('png', /^png-js$/),
@@ -74,9 +75,8 @@ export async function buildBundles(folder: string): Promise<void> {
     build({ ...shared, ...options, outfile: join(folder, name) }),
   );
   await Promise.all(builds);
-  const font = from('node_modules/dejavu-fonts-ttf');
-  copyFileSync(join(font, 'ttf/DejaVuSans.ttf'), join(folder, 'DejaVuSans.ttf'));
-  copyFileSync(join(font, 'LICENSE'), join(folder, 'DejaVuSans-LICENSE.txt'));
+  copyFileSync(from('fonts/DejaVuSans.ttf'), join(folder, 'DejaVuSans.ttf'));
+  copyFileSync(from('fonts/LICENSE.txt'), join(folder, 'DejaVuSans-LICENSE.txt'));
   await keepCompiled(folder);
 }
 
@@ -93,8 +93,12 @@ async function keepCompiled(folder: string): Promise<void> {
       format: 'cjs',
       outfile: keeper,
     });
-    const command = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
-    execFileSync(process.execPath, [keeper, folder, ...command], { input: exampleSpec });
+    const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
+    for (const command of [['figures', '-'], draw])
+      execFileSync(process.execPath, [keeper, folder, ...command], {
+        input: exampleSpec,
+        stdio: ['pipe', 'ignore', 'inherit'],
+      });
   } finally {
     rmSync(scratch, { recursive: true, force: true });
   }

@@ -11,6 +11,6 @@ const bundles: Compiled[] = [];
 process.argv.splice(2, Infinity, ...command);
 process.on('exit', () => {
   for (const { name, script } of bundles)
-    writeFileSync(join(folder, cacheName(name)), script.createCachedData());
+    writeFileSync(join(folder, cacheName(name, command)), script.createCachedData());
 });
 runBundle(folder, 'program.cjs', (bundle) => bundles.push(bundle));

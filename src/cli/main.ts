@@ -1,5 +1,5 @@
 /** The program `staveloft`: the real world, and one command line. */
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Io } from './io.js';
 import { run } from './run.js';
@@ -27,7 +27,7 @@ function leaveQuietlyWhenClosed(stream: NodeJS.WriteStream): void {
 }
 
 /** Read once: the same array for every document is parsed only once. */
-let font: Promise<Uint8Array> | undefined;
+let font: Uint8Array | undefined;
 
 const io: Io = {
   out: (text) => void process.stdout.write(text),
@@ -35,7 +35,7 @@ const io: Io = {
   stdin: readStdin,
   folder: process.cwd(),
   packageFolder: join(bundleFolder, '..'),
-  font: () => (font ??= readFile(join(bundleFolder, 'DejaVuSans.ttf'))),
+  font: () => Promise.resolve((font ??= readFileSync(join(bundleFolder, 'DejaVuSans.ttf')))),
   env: process.env,
 };
 

@@ -1,5 +1,5 @@
 /** Gives a finished file its name in one step, in a way that can be taken back. */
-import { linkSync, lstatSync, renameSync, rmSync } from 'node:fs';
+import { linkSync, lstatSync, renameSync, unlinkSync } from 'node:fs';
 
 /** A step that is done, and may yet be taken back or kept for good. */
 export interface Undo {
@@ -10,7 +10,7 @@ export interface Undo {
 export function putInPlace(temporary: string, path: string, replace: boolean): Undo {
   if (replace && lstatSync(path, { throwIfNoEntry: false })) return exchange(temporary, path);
   putNew(temporary, path);
-  return { keep: () => {}, takeBack: () => rmSync(path, { force: true }) };
+  return { keep: () => {}, takeBack: () => unlinkSync(path) };
 }
 
 function exchange(temporary: string, path: string): Undo {
@@ -23,7 +23,7 @@ function exchange(temporary: string, path: string): Undo {
     takeBack();
     throw error;
   }
-  return { keep: () => rmSync(former, { force: true }), takeBack };
+  return { keep: () => unlinkSync(former), takeBack };
 }
 
 /** What `link` answers on disks that know no links, such as memory sticks. */
@@ -38,5 +38,5 @@ function putNew(temporary: string, path: string): void {
     renameSync(temporary, path);
     return;
   }
-  rmSync(temporary);
+  unlinkSync(temporary);
 }

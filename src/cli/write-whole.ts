@@ -3,7 +3,7 @@
  * belongs, then put in place by renaming; if a step fails, what was done before is taken back. All calls are
  * synchronous, and signals wait until the end, so that Ctrl-C leaves nothing half-written.
  */
-import { existsSync, lstatSync, mkdirSync, rmSync, rmdirSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync, rmdirSync, unlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { putInPlace, type Undo } from './put-in-place.js';
 import { reasonOf } from './reason.js';
@@ -76,12 +76,12 @@ function temporaryName(path: string, index: number): string {
 }
 
 function writeScrap(path: string, content: string | Uint8Array): Undo {
-  const takeBack = (): void => rmSync(path, { force: true });
+  const takeBack = (): void => unlinkSync(path);
   try {
     writeFileSync(path, content, { flag: 'wx' });
   } catch (error) {
     // one that was there before isn't ours to take away
-    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') takeBack();
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') quietly(takeBack);
     throw error;
   }
   return { keep: () => {}, takeBack };
