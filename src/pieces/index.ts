@@ -8,6 +8,9 @@ import { crozeGauges } from './croze-gauge.js';
 import { hollowingGauge } from './hollowing-gauge.js';
 import { jointGauge } from './joint-gauge.js';
 import { listingJig } from './listing-jig.js';
+import { compassCards } from './compass-card.js';
+import { dipRods } from './dip-rod.js';
+import { dowelJigs } from './dowel-jig.js';
 import { endGauge } from './end-gauge.js';
 import { headEdges } from './head-edge.js';
 import { headBoards } from './head-boards.js';
@@ -128,6 +131,21 @@ export const pieces: readonly Piece[] = [
     name: 'chime-gauge',
     about: 'the chime’s flat and bevel, held on the stave end',
     draw: (v, o) => chimeGauges(v, o.words),
+  },
+  {
+    name: 'dowel-jig',
+    about: 'a drilling guide for the dowels of all joints of a head',
+    draw: (v, o) => dowelJigs(v, o.words),
+  },
+  {
+    name: 'compass-card',
+    about: 'a scale to set a compass by, for six steps round the groove',
+    draw: (v, o) => compassCards(v, o.words),
+  },
+  {
+    name: 'dip-rod',
+    about: 'rods marked in litres and gallons, lying and standing',
+    draw: (v, o) => dipRods(v, o.words),
   },
 ];
 

@@ -1,6 +1,8 @@
 /** Every word on a drawing, in English. Another language is another file of the same shape. */
+import { dipWords } from './dip.en.js';
 import { gaugeWords } from './gauges.en.js';
 import { hoopWords } from './hoops.en.js';
+import { jigWords } from './jigs.en.js';
 
 export const en = {
   ends: { top: 'top', bottom: 'bottom' },
@@ -166,6 +168,8 @@ export const en = {
   },
   hoops: hoopWords,
   gauges: gaugeWords,
+  dip: dipWords,
+  jigs: jigWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',
     joint: (place: string, angle: string, slope: string) =>

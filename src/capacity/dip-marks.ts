@@ -1,0 +1,131 @@
+/** Where the marks of a dip rod stand: amounts in even steps, no closer to each other than can be read. Lengths in mm. */
+import { root } from '../geometry/quadrature.js';
+import type { Vessel } from '../vessel/vessel.js';
+import { fullDip, litresAtDip, type Posture } from './dip-table.js';
+import { capacityLitres } from './volume.js';
+
+/** US liquid gallon, 231 cubic inches; imperial gallon, 4.54609 l by definition. */
+export const litresPer = { litre: 1, usGallon: 3.785411784, imperialGallon: 4.54609 } as const;
+export type Measure = keyof typeof litresPer;
+
+export interface DipMark {
+  readonly dip: number;
+  /** in the measure of the scale */
+  readonly amount: number;
+  readonly rank: 'short' | 'long' | 'numbered';
+}
+
+/** How close marks, and numbers, may come at most. */
+export interface MarkRoom {
+  readonly mark: number;
+  readonly number: number;
+}
+
+/** Places of the table below: at 64 marks lie within a hundredth of a millimetre of the integral (measured). */
+const places = 64;
+
+/** A vessel as it fills, integrated once for all its scales. */
+export interface Filling {
+  /** litres of the full vessel */
+  readonly capacity: number;
+  dipAt(litres: number): number;
+  /** the most litres that a millimetre holds */
+  readonly steepest: number;
+}
+
+/** Marks for every step of a measure between empty and full. */
+export function marksOf(filling: Filling, measure: Measure, room: MarkRoom): DipMark[] {
+  const unit = litresPer[measure];
+  const steps = stepsFor(filling.steepest / unit, room);
+  const count = Math.ceil(filling.capacity / unit / steps.short - 1e-9) - 1;
+  return Array.from({ length: Math.max(0, count) }, (_, i): DipMark => {
+    const amount = (i + 1) * steps.short;
+    return { dip: filling.dipAt(amount * unit), amount, rank: rankOf(amount, steps) };
+  });
+}
+
+/**
+ * The dip is taken as `full (1 - cos u) / 2`: near empty and full a lying vessel's litres go with a power of 3/2 or 5/2 of the
+ * depth, which is smooth in `u`. Between four neighbouring places a cubic stands for the integral.
+ */
+export function fillingOf(vessel: Vessel, posture: Posture): Filling {
+  const full = fullDip(vessel, posture);
+  const known = withKnownRadii(vessel);
+  const step = Math.PI / places;
+  const dipOf = (u: number): number => (full * (1 - Math.cos(u))) / 2;
+  const litres = Array.from({ length: places + 1 }, (_, i) =>
+    litresAtDip(known, posture, dipOf(i * step)),
+  );
+  const slopes = litres
+    .slice(1)
+    .map((more, i) => (more - litres[i]!) / (dipOf((i + 1) * step) - dipOf(i * step)));
+  return {
+    capacity: capacityLitres(vessel),
+    steepest: Math.max(...slopes),
+    dipAt: (wanted) => {
+      const next = litres.findIndex((held) => held >= wanted);
+      if (next <= 0) return next === 0 ? 0 : full;
+      const first = Math.min(Math.max(next - 2, 0), places - 3);
+      const missing = (u: number): number => cubic(litres, first, u / step) - wanted;
+      return dipOf(root(missing, (next - 1) * step, next * step));
+    },
+  };
+}
+
+/** The integral asks for the same heights at every level: each is worked out once. */
+function withKnownRadii(vessel: Vessel): Vessel {
+  const radii = new Map<number, number>();
+  const insideRadius = (height: number): number => {
+    const known = radii.get(height);
+    if (known !== undefined) return known;
+    const radius = vessel.wall.insideRadius(height);
+    radii.set(height, radius);
+    return radius;
+  };
+  return { ...vessel, wall: { ...vessel.wall, insideRadius } };
+}
+
+/** Lagrange's cubic through `values[first]` to `values[first + 3]`. */
+function cubic(values: readonly number[], first: number, at: number): number {
+  let sum = 0;
+  for (let i = first; i < first + 4; i++) {
+    let weight = 1;
+    for (let j = first; j < first + 4; j++) if (j !== i) weight *= (at - j) / (i - j);
+    sum += weight * values[i]!;
+  }
+  return sum;
+}
+
+interface Steps {
+  readonly short: number;
+  readonly long: number;
+  readonly numbered: number;
+}
+
+/** Ones, twos and fives: the finest whose marks keep their room where the vessel is widest; numbers on multiples of those. */
+function stepsFor(steepest: number, room: MarkRoom): Steps {
+  const short = roundUp(steepest * room.mark);
+  const candidates = [1, 2, 5, 10, 20, 50, 100].map((factor) => factor * leading(short));
+  const least = steepest * room.number;
+  const fits = (step: number): boolean =>
+    step >= Math.max(least, short) - tiny * step && isWhole(step / short);
+  const numbered = candidates.find(fits) ?? candidates.at(-1)!;
+  const half = numbered / 2;
+  return { short, long: isWhole(half / short) ? half : numbered, numbered };
+}
+
+const tiny = 1e-9;
+const isWhole = (value: number): boolean => Math.abs(value - Math.round(value)) < 1e-6;
+
+const leading = (value: number): number => 10 ** Math.floor(Math.log10(value) + tiny);
+
+function roundUp(value: number): number {
+  const power = leading(value);
+  const factor = [1, 2, 5, 10].find((each) => each * power >= value - tiny * power)!;
+  return factor * power;
+}
+
+function rankOf(amount: number, { long, numbered }: Steps): DipMark['rank'] {
+  if (isWhole(amount / numbered)) return 'numbered';
+  return isWhole(amount / long) ? 'long' : 'short';
+}
