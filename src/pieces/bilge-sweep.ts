@@ -110,7 +110,11 @@ function endNames({ spec, profile, wall }: Vessel, outer: Plate, inner: Plate, w
   const end = spec.height / 2;
   const tilt = -lean(profile, 0);
   const depth = wall.thickness(0) / 2 + heights.small / 2;
-  const inStave = { x: 6 + depth * Math.sin(tilt), y: outer.edgeAt(6) - depth / Math.cos(tilt) };
+  const from = 8 + 2 * depth * Math.abs(Math.sin(tilt));
+  const inStave = {
+    x: from + depth * Math.sin(tilt),
+    y: outer.edgeAt(from) - depth * Math.cos(tilt),
+  };
   const stave = label(words.gauges.sweep.stave, inStave, { height: heights.small, angle: tilt });
   const bottom = { x: -end - 5, y: 0 };
   const top = { x: end + 5, y: 0 };

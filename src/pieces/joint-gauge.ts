@@ -10,6 +10,7 @@ import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js
 import type { Drawing, Legend } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
 import { angleText, lengthText, per100Text, shortLengthText } from '../drawing/length-text.js';
+import { textWidth } from '../drawing/lettering.js';
 import { jointGaugeRadius } from '../vessel/stave-round.js';
 import type { Stave } from '../vessel/stave.js';
 import type { Vessel } from '../vessel/vessel.js';
@@ -26,8 +27,20 @@ const arm = { width: 28, length: 60 };
 const pastWidest = 12;
 const perRadius = 1.4;
 const gap = 14;
-/** Ticks along the round edge, every second one longer and lettered. */
+/** Ticks along the round edge; those that have room for figures are longer. */
 const tick = { short: 3, long: 5 };
+
+/** The round edge of a plate: `reach` is the angle that it takes up, radians. */
+interface Round {
+  readonly radius: number;
+  readonly reach: number;
+}
+
+/** `turn` is counted from the notch's corner, radians. */
+interface Tick {
+  readonly turn: number;
+  readonly text: string;
+}
 
 export function jointGauge(vessel: Vessel, words: Words, range = ordinaryRange(vessel)): Drawing {
   const staves = widthSteps(range, vessel.spec.units).map((width) => vessel.staveOfWidth(width));
@@ -66,36 +79,49 @@ function plateOf(
       top: bar - 4,
       beside: arm.width + 5,
     }),
-    ...staves.map((stave, i) => tickAt(stave, i, reach, { vessel, z, radius })),
+    ticksOf(staves, z, { radius, reach }, vessel),
   );
 }
 
-interface Section {
-  readonly vessel: Vessel;
-  readonly z: number;
-  readonly radius: number;
+/** Where the other corner of each stave comes to lie, as far as the plate reaches. */
+function ticksOf(staves: readonly Stave[], z: number, round: Round, vessel: Vessel): Part {
+  const { units, staves: spec } = vessel.spec;
+  const ticks = staves.flatMap((stave): Tick[] => {
+    const across = 2 * stave.halfWidth(z, 0);
+    // corner to corner: backing takes the middle of the face off, and with it `1 - cos(bevel)` of its width
+    const chord = spec.outside === 'rounded' ? across * Math.cos(stave.bevel(z)) : across;
+    const turn = 2 * Math.asin(chord / 2 / round.radius);
+    const text = shortLengthText(stave.width, units, 0);
+    return turn < round.reach - 2 / round.radius ? [{ turn, text }] : [];
+  });
+  const lettered = spacedOut(ticks, round);
+  return merge(...ticks.map((each) => tickAt(each, lettered.includes(each), round.radius)));
 }
 
-/** Where the other corner of a stave of this width comes to lie; nothing past the plate's end. */
-function tickAt(stave: Stave, index: number, reach: number, { vessel, z, radius }: Section): Part {
-  const { outside } = vessel.spec.staves;
-  const across = 2 * stave.halfWidth(z, 0);
-  // corner to corner: backing takes the middle of the face off, and with it `1 - cos(bevel)` of its width
-  const chord = outside === 'rounded' ? across * Math.cos(stave.bevel(z)) : across;
-  const angle = Math.PI / 2 + 2 * Math.asin(chord / 2 / radius);
-  if (!(angle < Math.PI / 2 + reach - 2 / radius)) return merge();
+/** As many of the ticks as have room for their figures, from each other and from the plate's end. */
+function spacedOut(ticks: readonly Tick[], { radius, reach }: Round): Tick[] {
+  const end = radius * Math.sin(reach) - 2;
+  const chosen: Tick[] = [];
+  for (const each of ticks) {
+    const before = chosen.at(-1);
+    const width = textWidth(each.text, heights.small);
+    const clear = !before || (each.turn - before.turn) * radius >= width + 2;
+    const outmost = (radius + tick.long + 6) * Math.sin(each.turn) + width / 2;
+    if (clear && outmost < end) chosen.push(each);
+  }
+  return chosen;
+}
+
+/** A tick outwards from the round edge; its figures stand square to it, so that they keep clear of their neighbours. */
+function tickAt({ turn, text }: Tick, lettered: boolean, radius: number): Part {
   const at = (outwards: number): Point => ({
-    x: (radius + outwards) * Math.cos(angle),
-    y: (radius + outwards) * Math.sin(angle) - radius,
+    x: -(radius + outwards) * Math.sin(turn),
+    y: (radius + outwards) * Math.cos(turn) - radius,
   });
-  const lettered = index % 2 === 0;
-  const end = at(lettered ? tick.long : tick.short);
-  const text = shortLengthText(stave.width, vessel.spec.units, 0);
+  const options = { height: heights.small, align: 'centre' as const, angle: turn };
   return merge(
-    strokes('station', line(at(0), end)),
-    lettered
-      ? label(text, { x: end.x, y: end.y + 1.5 }, { height: heights.small, align: 'centre' })
-      : merge(),
+    strokes('station', line(at(0), at(lettered ? tick.long : tick.short))),
+    lettered ? label(text, at(tick.long + 1.5), options) : merge(),
   );
 }
 

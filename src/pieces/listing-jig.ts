@@ -4,22 +4,21 @@
  */
 import type { Point } from '../geometry/curve.js';
 import { line, polygon } from '../geometry/curve.js';
-import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
-import { dimensionLine } from '../drawing/dimension.js';
+import { drawingOf, label, leaderLabel, merge, strokes, type Part } from '../drawing/build.js';
 import type { Drawing, Legend } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
 import { angleText, lengthText, per100Text, shortLengthText } from '../drawing/length-text.js';
-import { ascenderPart } from '../drawing/lettering.js';
+import type { Units } from '../spec/spec.js';
 import { leftForSecondCut, listingOf, type Listing } from '../vessel/listing.js';
 import type { Vessel } from '../vessel/vessel.js';
+import { spread } from './spread.js';
 import { ordinaryRange, widthSteps } from './stave-widths.js';
 import { withUnit } from './with-unit.js';
 import type { Words } from './words/index.js';
 
-/** Bed behind the fence, and distance between the dimension lines beside it. */
+/** Bed behind the fence, and distance between lines of words beside it. */
 const behindFence = 40;
-const column = 12;
-const clear = 2;
+const pitch = 6;
 const small = { height: heights.small, align: 'centre' as const };
 
 /** One drawing for a tub; none for a cask, whose staves have curved edges that no straight fence can guide. */
@@ -27,13 +26,20 @@ export function listingJig(vessel: Vessel, words: Words, range = ordinaryRange(v
   const listing = listingOf(vessel, vessel.meanStave);
   if (!listing) return [];
   const { title } = words.gauges.listing;
-  const part = merge(bed(listing), fences(listing, vessel, words), endMarks(listing, words));
+  const { units } = vessel.spec;
+  const part = merge(
+    bed(listing),
+    fences(listing, words),
+    distances(listing, -1, units, words),
+    distances(listing, 1, units, words),
+    endMarks(listing, words),
+  );
   return [drawingOf('listing-jig', title, part, legend(vessel, listing, words, range))];
 }
 
-function bed({ reach, firstFence, secondFence }: Listing): Part {
-  const furthest = [-reach, reach].flatMap((x) => [firstFence(x), secondFence(x)]);
-  const top = Math.max(...furthest) + behindFence;
+function bed(listing: Listing): Part {
+  const { reach } = listing;
+  const top = bedTop(listing);
   const corner = (x: number, y: number): Point => ({ x, y });
   return strokes(
     'outline',
@@ -41,36 +47,47 @@ function bed({ reach, firstFence, secondFence }: Listing): Part {
   );
 }
 
-/** Each fence with its distance from the blade at both ends, and its words where the first one stands further out. */
-function fences(listing: Listing, { spec }: Vessel, words: Words): Part {
-  const { first, second } = words.gauges.listing;
-  const { reach, taper } = listing;
-  const text = (mm: number): string => shortLengthText(mm, spec.units);
-  const middle = taper < 0 ? -reach / 2 : reach / 2;
-  const fence = (distance: (along: number) => number, order: 1 | 2, name: string): Part => {
-    const at = (x: number): Point => ({ x, y: distance(x) });
-    const angle = Math.atan2(distance(reach) - distance(-reach), 2 * reach);
-    const above = order === 1 ? clear : -clear - ascenderPart * heights.small;
-    const beside = (side: 1 | -1): Part => {
-      const x = side * reach;
-      const through = { x: x + side * column * order, y: 0 };
-      return dimensionLine(text(distance(x)), { x, y: 0 }, at(x), through, { angle: Math.PI / 2 });
-    };
-    return merge(
-      strokes('station', line(at(-reach), at(reach))),
-      label(name, leftOf(at(middle), angle, above), { ...small, angle }),
-      beside(-1),
-      beside(1),
-    );
-  };
-  return merge(fence(listing.firstFence, 1, first), fence(listing.secondFence, 2, second));
+function bedTop({ reach, firstFence, secondFence }: Listing): number {
+  return Math.max(...[-reach, reach].flatMap((x) => [firstFence(x), secondFence(x)])) + behindFence;
 }
 
-/** A point a little to the left of a direction through another. */
-const leftOf = ({ x, y }: Point, angle: number, by: number): Point => ({
-  x: x - by * Math.sin(angle),
-  y: y + by * Math.cos(angle),
-});
+/** Both fences from end to end of the bed, each with its words above the bed. */
+function fences(listing: Listing, words: Words): Part {
+  const { first, second } = words.gauges.listing;
+  const { reach, firstFence, secondFence } = listing;
+  const above = bedTop(listing) + 5;
+  const fence = (distance: (along: number) => number, x: number, name: string): Part =>
+    merge(
+      strokes(
+        'station',
+        line({ x: -reach, y: distance(-reach) }, { x: reach, y: distance(reach) }),
+      ),
+      leaderLabel(name, { x, y: above }, { x, y: distance(x) }, small),
+    );
+  return merge(fence(firstFence, -reach / 2, first), fence(secondFence, reach / 2, second));
+}
+
+/** Beside one end of the bed: how far each fence stands from the blade there. */
+function distances(listing: Listing, side: 1 | -1, units: Units, words: Words): Part {
+  const { firstAway, secondAway } = words.gauges.listing;
+  const x = side * listing.reach;
+  const text = (mm: number): string => shortLengthText(mm, units);
+  const [first, second] = [listing.firstFence(x), listing.secondFence(x)];
+  const ordered = [
+    { y: first, words: firstAway(text(first)) },
+    { y: second, words: secondAway(text(second)) },
+  ].sort((p, q) => p.y - q.y);
+  const ys = spread(
+    ordered.map(({ y }) => y),
+    pitch,
+  );
+  const align = side > 0 ? 'left' : 'right';
+  return merge(
+    ...ordered.map((each, i) =>
+      label(each.words, { x: x + side * 4, y: ys[i]! - heights.small / 2 }, { ...small, align }),
+    ),
+  );
+}
 
 /** Where the end planes come to lie along the blade: the stave is turned end for end between the cuts. */
 function endMarks({ ends }: Listing, words: Words): Part {

@@ -83,6 +83,8 @@ export const gaugeWords = {
     blade: 'blade along this edge; the marks are the end planes in the first and the second cut',
     first: 'fence, first cut: raw edge on it',
     second: 'fence, second cut: first cut on it',
+    firstAway: (distance: string) => `first cut: ${distance} from the blade`,
+    secondAway: (distance: string) => `second cut: ${distance} from the blade`,
     ends: (first: string, second: string) => `${first} first, ${second} second`,
     notes: {
       tilt: (angle: string) =>
