@@ -27,7 +27,7 @@ export interface Sensitivity extends RingSlip {
   readonly litres: number;
 }
 
-export const slipSizes = {
+const slipSizes = {
   bevelDegrees: 0.1,
   everyWidth: 0.2,
   oneWidth: 1,
