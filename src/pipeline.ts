@@ -8,6 +8,7 @@
  */
 import { withLegend } from './drawing/legend.js';
 import type { Drawing } from './drawing/drawing.js';
+import { paperView } from './drawing/for-paper.js';
 import { letteringCurves } from './drawing/lettering.js';
 import { drawPieces } from './pieces/index.js';
 import { languages, type Language } from './pieces/words/index.js';
@@ -94,29 +95,30 @@ async function render(
 ): Promise<OutFile[]> {
   const files: OutFile[] = [];
   for (const drawing of drawings) {
+    const isLettered = options.formats.some((format) => format !== 'pdf');
+    const lettered = isLettered ? withLegend(drawing) : drawing;
     for (const format of options.formats) {
-      files.push({
-        name: `${drawing.name}.${format}`,
-        content: await writers[format](drawing, spec, options),
-      });
+      const content = await writers[format](format === 'pdf' ? drawing : lettered, spec, options);
+      files.push({ name: `${drawing.name}.${format}`, content });
     }
   }
   return files;
 }
 
+/** SVG and DXF are given the drawing with its legend set below it; on paper the legend has a place of its own. */
 type Writer = (drawing: Drawing, spec: Spec, options: DrawOptions) => string | Promise<Uint8Array>;
 
 const writers: Record<Format, Writer> = {
-  svg: (drawing) => toSvg(withLegend(drawing)),
+  svg: (drawing) => toSvg(drawing),
   dxf: (drawing, _spec, { letteringAs }) => {
-    const whole = withLegend(drawing);
     return letteringAs === 'outlines'
-      ? toDxf(whole, { letteringAs, outlinesOf: letteringCurves })
-      : toDxf(whole);
+      ? toDxf(drawing, { letteringAs, outlinesOf: letteringCurves })
+      : toDxf(drawing);
   },
   pdf: async (drawing, spec, { paper, printed, font }) => {
     if (!font) throw new Error('a PDF needs a font');
-    const sheets = toSheets(drawing, {
+    const view = paper === 'full' ? drawing : paperView(drawing);
+    const sheets = toSheets(view, {
       paper: paper ?? (spec.units === 'in' ? 'letter' : 'a4'),
       titleBlock: { ...spec.sheet, title: drawing.title, subtitle: drawing.subject },
       units: spec.units,
