@@ -1,4 +1,4 @@
-/** A drawing as a value: curves on layers, lettering, and a legend; millimetres, full size, y up. Knows nothing of files. */
+/** A drawing as a value: curves on layers, lettering, and a legend; millimetres, full size unless it says otherwise, y up. Knows nothing of files. */
 import type { Curve, Point } from '../geometry/curve.js';
 import type { LayerName } from './layers.js';
 
@@ -44,6 +44,8 @@ export interface Drawing {
   readonly strokes: readonly Stroke[];
   readonly letterings: readonly Lettering[];
   readonly legend: Legend;
+  /** of a picture: its size on paper as a part of full size, 0.2 for 1:5; a drawing without it is full size, 1:1 */
+  readonly scale?: number;
   /** a shorter view for paper, such as a long strap with its middle broken out; routers get the drawing itself */
   readonly forPaper?: Pick<Drawing, 'strokes' | 'letterings' | 'legend'>;
 }

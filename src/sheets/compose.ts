@@ -42,28 +42,31 @@ export function legendSetter(legend: Legend): LegendSetter {
   };
 }
 
-/** Null when it doesn't all fit. */
+/** Null when it doesn't all fit. Without a `proof` nothing on the page proves its scale: a picture is not measured. */
 export function compose(
   page: Page,
   laid: Laid,
-  proof: Block,
+  proof: Block | null,
   legend: LegendSetter,
 ): Composition | null {
   const start = take([grown(page.area, -inset)], titleBlockBox(page.area), inset);
   const pieceSize = { width: widthOf(laid.bounds), height: heightOf(laid.bounds) };
   const piece = topLeft(start, pieceSize);
   if (!piece) return null;
-  const proofBox = lowerLeft(take(start, piece, gap), proof);
-  if (!proofBox) return null;
-  const rest = take(take(start, piece, gap), proofBox, gap);
+  const proofBox = proof && lowerLeft(take(start, piece, gap), proof);
+  if (proof && !proofBox) return null;
+  const around = proofBox ? take(start, proofBox, gap) : start;
+  const rest = take(around, piece, gap);
   const notes = legend ? placeLegend(rest, legend) : { ink: noInk, box: null };
   if (!notes) return null;
-  const around = take(start, proofBox, gap);
   const at = centred(notes.box ? take(around, notes.box, gap) : around, piece);
   return {
     page,
     content: [placeLaid(laid, at)],
-    blocks: inkTogether(moveInk(proof.ink, proofBox.minX, proofBox.minY), notes.ink),
+    blocks: inkTogether(
+      proof && proofBox ? moveInk(proof.ink, proofBox.minX, proofBox.minY) : noInk,
+      notes.ink,
+    ),
   };
 }
 

@@ -33,6 +33,8 @@ interface CoverOptions {
   /** null when the piece is on one sheet */
   readonly tiling: Tiling | null;
   readonly terms: SheetWords;
+  /** such as `1:1` */
+  readonly scale: string;
 }
 
 /** The cover, and as many pages after it as the legend needs. */
@@ -67,11 +69,11 @@ function spaceOf({ area }: Page): Bounds {
 
 /** Titles, and below them the proof of scale on the left and the steps on the right. */
 function coverHead(options: CoverOptions, space: Bounds): { ink: Ink; bottom: number } {
-  const { titleBlock, page, tiling, paper, terms } = options;
+  const { titleBlock, page, tiling, paper, terms, scale } = options;
   const { cover } = terms;
   const tiles = tiling?.places.length ?? 1;
   const title = fitText(titleBlock.title, widthOf(space), 7);
-  const about = [titleBlock.subtitle, cover.subtitle(tiles, cover.paperNames[paper])];
+  const about = [titleBlock.subtitle, cover.subtitle(tiles, cover.paperNames[paper], scale)];
   const subtitle = fitText(
     about.filter((part) => part.trim() !== '').join('. '),
     widthOf(space),

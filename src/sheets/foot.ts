@@ -1,5 +1,6 @@
 /** The foot of a tile: its mark, what it belongs to, and lines of known length. */
 import type { Bounds } from '../geometry/measure.js';
+import { scaleText } from '../drawing/scale.js';
 import { fitText } from './fit-text.js';
 import { inkTogether, moveInk, words } from './ink.js';
 import type { Units } from './proof.js';
@@ -32,7 +33,11 @@ export function footInk(
   const from = left + (mark === '' ? 0 : markRoom);
   const room = area.maxX - lines.width - gap - from;
   const name = fitText(titleOf(entry), room, 2.5);
-  const sheet = fitText(terms.tile.identification(entry.sheet, entry.sheets), room, 2.5);
+  const sheet = fitText(
+    terms.tile.identification(entry.sheet, entry.sheets, scaleText(entry.scale)),
+    room,
+    2.5,
+  );
   const large = fitText(mark, markRoom - 1, 5);
   const middle = area.minY + (footHeight(entry.units) - gapAbove) / 2;
   return inkTogether(

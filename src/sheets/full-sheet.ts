@@ -22,7 +22,8 @@ export function fullSheet(drawing: Drawing, printed: Printed, terms: SheetWords)
   const legend = legendSetter(drawing.legend);
   const attempt = (area: Size): Composition | null => {
     const page = pageAround(area, printed);
-    return compose(page, laid, proofBlock(page, terms), legend);
+    const proof = drawing.scale ? null : proofBlock(page, terms);
+    return compose(page, laid, proof, legend);
   };
   const width = Math.max(widthOf(laid.bounds) + 2 * inset, titleBlockWidth);
   const height = heightOf(laid.bounds) + titleBlockHeight + 3 * inset;

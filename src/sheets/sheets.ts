@@ -7,6 +7,7 @@
  *     a cover, then tiles                     otherwise: the fewest
  */
 import type { Drawing } from '../drawing/drawing.js';
+import { scaleText } from '../drawing/scale.js';
 import type { Composition, LegendSetter } from './compose.js';
 import { compose, framed, legendSetter } from './compose.js';
 import { coverPages, legendSheets } from './cover.js';
@@ -58,6 +59,7 @@ export function toSheets(drawing: Drawing, options: SheetOptions): Sheet[] {
     sheet({
       ...options.titleBlock,
       units: options.units,
+      ...(drawing.scale && { scale: drawing.scale }),
       sheet: i + 1,
       sheets: sheets.length,
     }),
@@ -79,7 +81,9 @@ function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
 function onOneSheet(job: Job): Composition[] | null {
   const { drawing, terms } = job;
   const composed = (legend: LegendSetter) =>
-    firstFit(job, (page, laid) => compose(page, laid, proofBlock(page, terms), legend));
+    firstFit(job, (page, laid) =>
+      compose(page, laid, drawing.scale ? null : proofBlock(page, terms), legend),
+    );
   const all = composed(legendSetter(drawing.legend));
   if (all) return [all];
   const piece = composed(null);
@@ -120,5 +124,6 @@ function cover(
 ): Composition[] {
   const page = framedPage(size, 'upright', printed);
   const { paper, titleBlock } = options;
-  return coverPages({ legend: drawing.legend, titleBlock, page, paper, tiling, terms });
+  const { legend, scale } = drawing;
+  return coverPages({ legend, titleBlock, page, paper, tiling, terms, scale: scaleText(scale) });
 }

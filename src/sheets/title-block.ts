@@ -1,5 +1,6 @@
 /** The title block: the data fields of ISO 7200:2004, and scale and units beside them, in cells of equal columns. */
 import { ascenderPart, descenderPart } from '../drawing/lettering.js';
+import { scaleText } from '../drawing/scale.js';
 import type { Bounds } from '../geometry/measure.js';
 import { fitText } from './fit-text.js';
 import { inkTogether, lineWidths, rectangle, rule, words } from './ink.js';
@@ -24,6 +25,8 @@ export interface TitleBlock {
 /** One sheet's title block. */
 export interface TitleBlockEntry extends TitleBlock {
   readonly units: Units;
+  /** of a picture; 1:1 without it */
+  readonly scale?: number;
   readonly sheet: number;
   readonly sheets: number;
 }
@@ -73,7 +76,7 @@ export function titleBlockBox({ minX, minY, maxX }: Bounds): Bounds {
 
 function lowerRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Cell[] {
   return [
-    cell(terms.scale, '1:1', 0, 30),
+    cell(terms.scale, scaleText(entry.scale), 0, 30),
     cell(terms.units, terms.unitNames[entry.units], 30, 60),
     cell(terms.number, entry.number, 60, 120),
     cell(terms.date, entry.date, 120, 150),
@@ -94,7 +97,7 @@ function upperRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Ce
   return [
     cell(terms.creator, entry.creator, 0, 60),
     cell(terms.approved, entry.approved, 60, 120),
-    cell(terms.documentType, terms.pattern, 120, 180),
+    cell(terms.documentType, entry.scale ? terms.picture : terms.pattern, 120, 180),
   ];
 }
 

@@ -11,8 +11,10 @@ export interface SheetWords {
     readonly approved: string;
     readonly creator: string;
     readonly documentType: string;
-    /** the type of all our documents */
+    /** the type of a full-size drawing */
     readonly pattern: string;
+    /** the type of a drawing that is not full size */
+    readonly picture: string;
     readonly scale: string;
     readonly units: string;
     readonly unitNames: { readonly mm: string; readonly in: string };
@@ -29,7 +31,8 @@ export interface SheetWords {
     readonly fourInches: string;
   };
   readonly cover: {
-    subtitle(tiles: number, paper: string): string;
+    /** `scale` is `1:1` for full size */
+    subtitle(tiles: number, paper: string, scale: string): string;
     readonly paperNames: Readonly<Record<PaperName, string>>;
     readonly howToUse: string;
     /** how to join the sheets of a piece */
@@ -40,7 +43,7 @@ export interface SheetWords {
     readonly planLeftOut: string;
   };
   readonly tile: {
-    identification(sheet: number, sheets: number): string;
+    identification(sheet: number, sheets: number, scale: string): string;
     /** beside the line where a sheet is cut to lie on its neighbour */
     cutHere(neighbour: string): string;
     /** in the strip that its neighbour covers */
@@ -59,6 +62,7 @@ export const english: SheetWords = {
     creator: 'Creator',
     documentType: 'Document type',
     pattern: 'Full-size pattern',
+    picture: 'Picture to a scale',
     scale: 'Scale',
     units: 'Units',
     unitNames: { mm: 'mm', in: 'in' },
@@ -74,10 +78,12 @@ export const english: SheetWords = {
     fourInches: '4 in',
   },
   cover: {
-    subtitle: (tiles, paper) =>
-      tiles === 1
-        ? `Full size, on 1 sheet of ${paper}`
-        : `Full size, to join from ${tiles} sheets of ${paper}`,
+    subtitle: (tiles, paper, scale) => {
+      const size = scale === '1:1' ? 'Full size' : `Scale ${scale}`;
+      return tiles === 1
+        ? `${size}, on 1 sheet of ${paper}`
+        : `${size}, to join from ${tiles} sheets of ${paper}`;
+    },
     paperNames: {
       a4: 'A4',
       a3: 'A3',
@@ -105,7 +111,7 @@ export const english: SheetWords = {
     planLeftOut: 'dashed: nothing to draw, no sheet',
   },
   tile: {
-    identification: (sheet, sheets) => `Sheet ${sheet} of ${sheets}, scale 1:1`,
+    identification: (sheet, sheets, scale) => `Sheet ${sheet} of ${sheets}, scale ${scale}`,
     cutHere: (neighbour) => `cut or fold, lay over ${neighbour}`,
     covered: (neighbour) => `${neighbour} covers this strip`,
   },
