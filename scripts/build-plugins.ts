@@ -1,14 +1,7 @@
 /** What the build leaves out of bundles or puts off, since every command would pay for it at its start. */
+import { readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Plugin } from 'esbuild';
-
-/** Leaves the PDF writer out of a bundle; it is fetched from the file beside it. */
-export const pdfApart: Plugin = {
-  name: 'pdf-apart',
-  setup({ onResolve }) {
-    onResolve({ filter: /\/writers\/pdf\.js$/ }, () => ({ path: './pdf.cjs', external: true }));
-  },
-};
 
 /**
  * Takes the place of packages of which we never use what they are there for. A use throws, so that it cannot pass
@@ -66,3 +59,38 @@ export const lazyTries: Plugin = {
     }));
   },
 };
+
+/**
+ * The commands import from the library's index alone, which imports everything; what a command doesn't use would be
+ * loaded with it. Here each import from the index becomes one from the file that the index has it from.
+ */
+export function pastIndex(index: string): Plugin {
+  const homes = new Map<string, string>();
+  for (const [, names, home] of readFileSync(index, 'utf8').matchAll(
+    /^export \{([^}]*)\} from '(.*)';$/gm,
+  ))
+    for (const name of wordsIn(names!)) homes.set(name, home!.replace('./', '../'));
+  const direct = (name: string): string => {
+    const home = homes.get(name);
+    if (home === undefined) throw new Error(`${index} has no ${name}`);
+    return `import { ${name} } from '${home}';`;
+  };
+  return {
+    name: 'past-index',
+    setup({ onLoad }) {
+      onLoad({ filter: /[\\/]cli[\\/][^\\/]*\.ts$/ }, ({ path }) => ({
+        contents: readFileSync(path, 'utf8').replace(
+          /^import \{([^}]*)\} from '\.\.\/index\.js';$/gm,
+          (_, names: string) => wordsIn(names).map(direct).join(' '),
+        ),
+        loader: 'ts',
+      }));
+    },
+  };
+}
+
+/** Names between commas, types left out. */
+function wordsIn(names: string): string[] {
+  const all = names.split(',').map((name) => name.trim());
+  return all.filter((name) => name !== '' && !name.startsWith('type '));
+}

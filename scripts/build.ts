@@ -1,16 +1,22 @@
 /**
  * Builds dist/: the program, the library and its types. Everything that runs is bundled, so that an installed package
- * starts from few files. The PDF writer is a file of its own, read only when a PDF is made: it is most of the code.
+ * starts from few files:
  *
- * `npx tsx scripts/build.ts`; with `--quick` without types, which is enough to run it.
+ *     staveloft.cjs     what the shell starts; it fetches the program
+ *     program/          the program: main.cjs, and what a command loads when it is asked for
+ *     index.js          the library; it fetches the PDF writer when a PDF is asked for
+ *     types/
+ *     DejaVuSans.ttf    for PDF
+ *
+ * `npm run build`; with `-- --quick` without types, which is enough to run it.
  */
 import { execFileSync } from 'node:child_process';
-import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build, type BuildOptions } from 'esbuild';
-import { lazyTries, leftOut, pdfApart, unicodeByLanguage } from './build-plugins.js';
+import { build, transform, type BuildOptions } from 'esbuild';
+import { lazyTries, leftOut, pastIndex, unicodeByLanguage } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const from = (...path: string[]): string => join(root, ...path);
@@ -20,36 +26,9 @@ const shared: BuildOptions = {
   platform: 'node',
   target: 'node20',
   minify: true,
-  legalComments: 'linked',
+  legalComments: 'none',
   logLevel: 'warning',
-};
-
-/** CommonJS, since it starts sooner than a module does and its compiled code can be kept. */
-const start: BuildOptions = {
-  entryPoints: [from('src/cli/start.ts')],
-  format: 'cjs',
-  banner: { js: '#!/usr/bin/env node' },
-};
-
-const program: BuildOptions = {
-  entryPoints: [from('src/cli/main.ts')],
-  format: 'cjs',
-  define: { bundleFolder: '__dirname' },
-  supported: { 'dynamic-import': false },
-  // the command line library loads it for subcommands that are programs of their own
-  plugins: [pdfApart, leftOut('child_process', /^(node:)?child_process$/)],
-};
-
-const library: BuildOptions = {
-  entryPoints: [from('src/index.ts')],
-  format: 'esm',
-  plugins: [pdfApart],
-};
-
-/** What pdfkit makes of its own place are the paths of a colour profile and of fonts that are never asked for. */
-const pdfWriter: BuildOptions = {
-  entryPoints: [from('src/writers/pdf.ts')],
-  format: 'cjs',
+  // what pdfkit makes of its own place are the paths of a colour profile and of fonts that are never asked for
   define: { 'import.meta.url': '"file:///"' },
   plugins: [
     unicodeByLanguage,
@@ -58,42 +37,84 @@ const pdfWriter: BuildOptions = {
     leftOut('png', /^png-js$/),
     leftOut('linebreak', /^linebreak$/),
     leftOut('encryption', /^@noble\/ciphers/),
+    // the command line library loads it for subcommands that are programs of their own
+    leftOut('child_process', /^(node:)?child_process$/),
   ],
 };
 
 /** Everything that runs, in `folder`, which is emptied first. */
 export async function buildBundles(folder: string): Promise<void> {
   rmSync(folder, { recursive: true, force: true });
-  mkdirSync(folder, { recursive: true });
-  const outputs = {
-    'staveloft.cjs': start,
-    'program.cjs': program,
-    'pdf.cjs': pdfWriter,
-    'index.js': library,
-  };
-  const builds = Object.entries(outputs).map(([name, options]) =>
-    build({ ...shared, ...options, outfile: join(folder, name) }),
-  );
-  await Promise.all(builds);
+  mkdirSync(join(folder, 'program'), { recursive: true });
+  await Promise.all([
+    buildScript('src/cli/start.ts', join(folder, 'staveloft.cjs'), '#!/usr/bin/env node'),
+    buildProgram(join(folder, 'program')),
+    buildLibrary(folder),
+  ]);
   copyFileSync(from('fonts/DejaVuSans.ttf'), join(folder, 'DejaVuSans.ttf'));
   copyFileSync(from('fonts/LICENSE.txt'), join(folder, 'DejaVuSans-LICENSE.txt'));
-  await keepCompiled(folder);
+  await keepCompiled(join(folder, 'program'));
+}
+
+async function buildScript(entry: string, outfile: string, banner = ''): Promise<void> {
+  const entryPoints = [from(entry)];
+  await build({ ...shared, entryPoints, format: 'cjs', outfile, banner: { js: banner } });
+}
+
+/**
+ * Shared out over files by what is loaded together, which only works with modules; then each is turned into CommonJS,
+ * which starts sooner and whose compiled code can be kept.
+ */
+async function buildProgram(folder: string): Promise<void> {
+  const { outputFiles = [] } = await build({
+    ...shared,
+    entryPoints: [from('src/cli/main.ts')],
+    define: { ...shared.define, bundleFolder: '__dirname' },
+    plugins: [...(shared.plugins ?? []), pastIndex(from('src/index.ts'))],
+    format: 'esm',
+    splitting: true,
+    minify: false,
+    write: false,
+    outdir: folder,
+    outExtension: { '.js': '.cjs' },
+  });
+  for (const { path, text } of outputFiles) {
+    const { code } = await transform(text, {
+      format: 'cjs',
+      platform: 'node',
+      target: 'node20',
+      minify: true,
+      supported: { 'dynamic-import': false },
+    });
+    writeFileSync(join(folder, basename(path)), code);
+  }
+}
+
+async function buildLibrary(outdir: string): Promise<void> {
+  const entryPoints = [from('src/index.ts')];
+  // what is CommonJS in a bundle asks for built-in modules in its own way
+  const banner = `import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);`;
+  await build({
+    ...shared,
+    entryPoints,
+    outdir,
+    format: 'esm',
+    splitting: true,
+    chunkNames: 'library/[name]-[hash]',
+    banner: { js: banner },
+  });
 }
 
 const exampleSpec =
   'vessel: cask\nunits: mm\nheight: 945\nbilge: 678\nends: 572\nstaves: { count: 28 }\n';
 
+/** Runs the commonest commands once; the one that needs the least of what they share comes first. */
 async function keepCompiled(folder: string): Promise<void> {
   const scratch = mkdtempSync(join(tmpdir(), 'staveloft-build-'));
   const keeper = join(scratch, 'keep-compiled.cjs');
+  const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
   try {
-    await build({
-      ...shared,
-      entryPoints: [from('scripts/keep-compiled.ts')],
-      format: 'cjs',
-      outfile: keeper,
-    });
-    const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
+    await buildScript('scripts/keep-compiled.ts', keeper);
     for (const command of [['figures', '-'], draw])
       execFileSync(process.execPath, [keeper, folder, ...command], {
         input: exampleSpec,
@@ -106,9 +127,8 @@ async function keepCompiled(folder: string): Promise<void> {
 
 function buildTypes(): void {
   const compiler = from('node_modules/typescript/bin/tsc');
-  execFileSync(process.execPath, [compiler, '-p', from('tsconfig.types.json')], {
-    stdio: 'inherit',
-  });
+  const parts = [compiler, '-p', from('tsconfig.types.json')];
+  execFileSync(process.execPath, parts, { stdio: 'inherit' });
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {

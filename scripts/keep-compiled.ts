@@ -1,8 +1,8 @@
 /**
- * Keeps the compiled code of the bundles in a folder, after a run that has used most of it. The build bundles this
- * file and runs it in a process of its own: `node keep-compiled.cjs FOLDER COMMAND ...`.
+ * Keeps the compiled code of the program's bundles, after a run that has used it. The build bundles this file and runs it
+ * in a process of its own: `node keep-compiled.cjs FOLDER COMMAND ...`. What another command has kept before stays.
  */
-import { writeFileSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { cacheName, runBundle, type Compiled } from '../src/cli/compiled.js';
 
@@ -10,7 +10,9 @@ const [folder = '', ...command] = process.argv.slice(2);
 const bundles: Compiled[] = [];
 process.argv.splice(2, Infinity, ...command);
 process.on('exit', () => {
-  for (const { name, script } of bundles)
-    writeFileSync(join(folder, cacheName(name, command)), script.createCachedData());
+  for (const { name, script } of bundles) {
+    const file = join(folder, cacheName(name));
+    if (!existsSync(file)) writeFileSync(file, script.createCachedData());
+  }
 });
-runBundle(folder, 'program.cjs', (bundle) => bundles.push(bundle));
+runBundle(folder, 'main.cjs', (bundle) => bundles.push(bundle));

@@ -1,5 +1,5 @@
 /**
- * The steps in order; the only file that calls them all.
+ * The steps in order; this file and `plan.ts`, its first line, are the only ones that call them all.
  *
  *   YAML text --readSpec--> Spec --solveVessel--> Vessel --+--figuresOf--> numbers
  *                                                          |
@@ -14,11 +14,8 @@ import { drawPieces } from './pieces/index.js';
 import { languages, type Language } from './pieces/words/index.js';
 import { toSheets } from './sheets/sheets.js';
 import type { PaperName } from './sheets/paper.js';
-import type { Message } from './spec/issue.js';
-import { putIntoWords, readSpec } from './spec/read.js';
 import type { Spec } from './spec/spec.js';
 import { writeSpec } from './spec/write.js';
-import { solveVessel } from './vessel/solve.js';
 import type { Vessel } from './vessel/vessel.js';
 import { toDxf } from './writers/dxf.js';
 import { toHtml } from './writers/html.js';
@@ -26,22 +23,6 @@ import { toSvg } from './writers/svg.js';
 
 export type Format = 'svg' | 'dxf' | 'pdf';
 export const formats: readonly Format[] = ['svg', 'dxf', 'pdf'];
-
-/** A vessel where the spec can be built; in any case what is to be said about the spec, errors and warnings. */
-export interface Plan {
-  readonly vessel: Vessel | null;
-  readonly messages: readonly Message[];
-}
-
-/** Reads and solves a spec. `file` is only named in the messages. */
-export function planVessel(text: string, file: string): Plan {
-  const read = readSpec(text);
-  if (!read.spec) return { vessel: null, messages: putIntoWords(read.issues, read, file) };
-  const solved = solveVessel(read.spec);
-  const found = 'vessel' in solved ? solved.vessel.warnings : solved.issues;
-  const messages = putIntoWords([...read.issues, ...found], read, file);
-  return { vessel: 'vessel' in solved ? solved.vessel : null, messages };
-}
 
 export interface DrawOptions {
   readonly formats: readonly Format[];

@@ -17,7 +17,6 @@ Errors and warnings go to standard error as file:line:column: key: text.`;
 export function addCheck(program: Command, io: Io, answer: Answer): void {
   program
     .command('check')
-    .summary('check specs')
     .description('Check specs and say all that is wrong or doubtful in them, with line and column.')
     .argument('<spec...>', 'YAML files, or - for standard input')
     .addHelpText('after', examples)

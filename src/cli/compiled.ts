@@ -1,7 +1,7 @@
 /**
  * Loads the bundles of the program with the code that V8 has compiled from them before. Reading that back is quicker
- * than compiling anew, which is most of the time that a short command takes. The build keeps it beside each bundle, as
- * much of it as a command uses; a node of another version takes no notice of it and compiles as usual.
+ * than compiling anew, which is most of the time that a short command takes. The build keeps it beside each bundle; a
+ * node of another version takes no notice of it and compiles as usual.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -12,32 +12,32 @@ export interface Compiled {
   readonly script: Script;
 }
 
-/** Drawing uses most of the code, everything else much less. */
-export function cacheName(bundle: string, argv: readonly string[]): string {
-  return `${bundle}.${argv.includes('draw') ? 'draw' : 'figures'}.cache`;
-}
+export const cacheName = (bundle: string): string => `${bundle}.cache`;
 
-/** Runs the CommonJS bundle `name` of `folder`; `loaded` is told of it and of each bundle that it fetches. */
-export function runBundle(
-  folder: string,
-  name: string,
-  loaded?: (bundle: Compiled) => void,
-): unknown {
-  const script = compile(join(folder, name), join(folder, cacheName(name, process.argv)));
-  loaded?.({ name, script });
-  const fetched = new Map<string, unknown>();
+/** Told of each bundle that is loaded. */
+type Loaded = (bundle: Compiled) => void;
+
+/** Runs the CommonJS bundle `name` of `folder`, and those that it asks for, each once. */
+export function runBundle(folder: string, name: string, loaded?: Loaded): void {
+  const bundles = new Map<string, { exports: unknown }>();
   const fetch = (id: string): unknown => {
     if (!id.startsWith('./')) return builtIn(id);
-    if (!fetched.has(id)) fetched.set(id, runBundle(folder, id.slice(2), loaded));
-    return fetched.get(id);
+    const known = bundles.get(id);
+    if (known) return known.exports;
+    const module = { exports: {} };
+    // before it runs, since two bundles may ask for each other
+    bundles.set(id, module);
+    const script = compile(join(folder, id));
+    loaded?.({ name: id.slice(2), script });
+    const start = script.runInThisContext() as (...parts: unknown[]) => void;
+    start(module.exports, fetch, module, folder);
+    return module.exports;
   };
-  const module = { exports: {} };
-  const start = script.runInThisContext() as (...parts: unknown[]) => void;
-  start(module.exports, fetch, module, folder);
-  return module.exports;
+  fetch(`./${name}`);
 }
 
-function compile(file: string, cache: string): Script {
+function compile(file: string): Script {
+  const cache = cacheName(file);
   // bundles are plain ASCII
   const source = `(function (exports, require, module, __dirname) {${readFileSync(file, 'latin1')}\n})`;
   const cachedData = existsSync(cache) ? readFileSync(cache) : undefined;

@@ -39,7 +39,6 @@ Examples:
 export function addDip(program: Command, io: Io, answer: Answer): void {
   program
     .command('dip')
-    .summary('show what a dip means in litres')
     .description('Show what the wet depth on a dip rod means in litres, in even steps up to full.')
     .argument('<spec>', 'a YAML file, or - for standard input')
     .option(

@@ -33,7 +33,6 @@ Print PDF files at actual size, 100 %, and measure the square on the sheet befor
 export function addDraw(program: Command, io: Io, answer: Answer): void {
   const command = program
     .command('draw')
-    .summary('draw full-size patterns')
     .description(
       'Draw the full-size patterns of a vessel as SVG, DXF and PDF, with its spec and a page that shows them.',
     )

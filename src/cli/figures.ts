@@ -19,7 +19,6 @@ For programs (--json): mm, degrees, litres and kg; schemas/figures.schema.json d
 export function addFigures(program: Command, io: Io, answer: Answer): void {
   program
     .command('figures')
-    .summary('show every number of a vessel')
     .description('Show every number of a vessel: capacity, staves, stations, heads and hoops.')
     .argument('<spec>', 'a YAML file, or - for standard input')
     .option('--json', 'as JSON, for programs')

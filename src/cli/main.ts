@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import type { Io } from './io.js';
 import { run } from './run.js';
 
-/** Set by the build: the folder of the bundle, `dist`. */
+/** Set by the build: the folder of this bundle, `dist/program`. */
 declare const bundleFolder: string;
+const dist = join(bundleFolder, '..');
 
 async function readStdin(most: number): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
@@ -34,8 +35,8 @@ const io: Io = {
   err: (text) => void process.stderr.write(text),
   stdin: readStdin,
   folder: process.cwd(),
-  packageFolder: join(bundleFolder, '..'),
-  font: () => Promise.resolve((font ??= readFileSync(join(bundleFolder, 'DejaVuSans.ttf')))),
+  packageFolder: join(dist, '..'),
+  font: () => Promise.resolve((font ??= readFileSync(join(dist, 'DejaVuSans.ttf')))),
   env: process.env,
 };
 

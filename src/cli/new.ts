@@ -26,7 +26,6 @@ The templates are invented examples in the usual proportions of the trade. Chang
 export function addNew(program: Command, io: Io, answer: Answer): void {
   program
     .command('new')
-    .summary('begin a spec from a template')
     .description('Begin a spec from a template.')
     .argument('[template]', 'one of the templates')
     .option('--list', 'list the templates')

@@ -1,15 +1,9 @@
 /** The command line: its commands, and what they share. */
 import { Command } from 'commander';
 import packageFile from '../../package.json' with { type: 'json' };
-import { addCheck } from './check.js';
-import { addDip } from './dip.js';
-import { addDraw } from './draw.js';
+import { addCommands } from './commands.js';
 import type { Answer } from './exit-code.js';
-import { addFigures } from './figures.js';
 import type { Io } from './io.js';
-import { addNew } from './new.js';
-import { addRecut } from './recut.js';
-import { addSize } from './size.js';
 
 const examples = `
 Examples:
@@ -24,7 +18,11 @@ Examples:
 SPEC is a YAML file, or - for standard input.
 Exit codes: 0 done; 1 it ran, and the answer is no; 2 something in the input is wrong; 3 a failure of ours.`;
 
-export function programFor(io: Io, answer: Answer): Command {
+export async function programFor(
+  argv: readonly string[],
+  io: Io,
+  answer: Answer,
+): Promise<Command> {
   const program = new Command('staveloft')
     .description(
       'True numbers and full-size patterns for coopers, from a short spec of a cask or tub.',
@@ -38,7 +36,6 @@ export function programFor(io: Io, answer: Answer): Command {
     .configureOutput({ writeOut: io.out, writeErr: io.err })
     .showHelpAfterError('(add --help to see what there is)')
     .exitOverride();
-  for (const add of [addNew, addSize, addCheck, addFigures, addDraw, addDip, addRecut])
-    add(program, io, answer);
+  await addCommands(program, argv, io, answer);
   return program;
 }

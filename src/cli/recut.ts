@@ -28,7 +28,6 @@ Examples:
 export function addRecut(program: Command, io: Io, answer: Answer): void {
   program
     .command('recut')
-    .summary('cut a worn vessel down to new grooves')
     .description('Cut a worn vessel shorter or shave its outside: the new spec and its capacity.')
     .argument('<spec>', 'a YAML file of the vessel as it is, or - for standard input')
     .option('--shorten <length>', 'off each end of a cask, off the bottom of a tub')

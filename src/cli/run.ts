@@ -7,8 +7,8 @@ import { programFor } from './program.js';
 /** `argv` without the names of node and of the program. */
 export async function run(argv: readonly string[], io: Io): Promise<ExitCode> {
   let code: ExitCode = exitCode.done;
-  const program = programFor(io, (answer) => (code = answer));
   try {
+    const program = await programFor(argv, io, (answer) => (code = answer));
     await program.parseAsync(argv, { from: 'user' });
     return code;
   } catch (error) {

@@ -41,7 +41,6 @@ Examples:
 export function addSize(program: Command, io: Io, answer: Answer): void {
   program
     .command('size')
-    .summary('find dimensions for a capacity')
     .description('Find the dimensions of a vessel for a capacity, and round ones near them.')
     .argument('<spec>', 'a YAML file to start from, or - for standard input')
     .requiredOption('--litres <number>', 'what it is to hold', litresOf)

@@ -1,4 +1,5 @@
 /** What the shell starts: it only fetches the program, in compiled form where there is one. */
+import { join } from 'node:path';
 import { runBundle } from './compiled.js';
 
-runBundle(__dirname, 'program.cjs');
+runBundle(join(__dirname, 'program'), 'main.cjs');

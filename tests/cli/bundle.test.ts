@@ -69,19 +69,37 @@ test('exit codes reach the shell', async () => {
   expect((await run([])).code).toBe(2);
 });
 
-test('runs without its compiled code, too', async () => {
-  const caches = readdirSync(join(home, 'dist')).filter((name) => name.endsWith('.cache'));
-  expect(caches.sort()).toEqual([
-    'pdf.cjs.draw.cache',
-    'program.cjs.draw.cache',
-    'program.cjs.figures.cache',
-  ]);
+const isCache = (name: string): boolean => name.endsWith('.cache');
+
+test('keeps compiled code, and runs without it too', async () => {
+  const names = readdirSync(join(home, 'dist/program'));
+  expect(names.filter(isCache)).toContain('main.cjs.cache');
+  expect(names.filter(isCache).some((name) => name.startsWith('pdf-'))).toBe(true);
   const bare = join(home, 'bare');
-  cpSync(join(home, 'dist'), bare, { recursive: true, filter: (path) => !path.endsWith('.cache') });
+  cpSync(join(home, 'dist'), bare, { recursive: true, filter: (path) => !isCache(path) });
   const workshop = new Workshop();
   const argv = [join(bare, 'staveloft.cjs'), 'draw', 'bucket.yaml', '--out', 'out'];
   execFileSync(process.execPath, argv, { cwd: workshop.folder });
   expect(readdirSync(workshop.path('out'))).toContain('stave.pdf');
+});
+
+test('loads no more than a command needs', () => {
+  const loadedBy = (...argv: string[]): string[] => {
+    const script = `const { Script } = require('node:vm'); const vm = require('node:vm');
+      vm.Script = class extends Script { constructor(source, options) { super(source, options);
+        console.log('loads', require('node:path').basename(options.filename)); } };
+      process.argv.splice(1, 1, ${JSON.stringify(program)}); require(${JSON.stringify(program)});`;
+    const out = execFileSync(process.execPath, ['-e', script, 'x', ...argv], {
+      input: bucket,
+      encoding: 'utf8',
+    });
+    return [...out.matchAll(/^loads (\w+)/gm)].map((match) => match[1]!);
+  };
+  expect(loadedBy('figures', '-')).toContain('figures');
+  expect(loadedBy('figures', '-')).not.toContain('draw');
+  const out = join(home, 'out');
+  expect(loadedBy('draw', '-', '--out', out, '--formats', 'svg,dxf')).not.toContain('pdf');
+  expect(loadedBy('draw', '-', '--out', out, '--replace')).toContain('pdf');
 });
 
 test('a reader that closes the pipe early is no failure', async () => {
