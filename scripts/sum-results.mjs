@@ -8,7 +8,8 @@ import { join } from 'node:path';
 const folder = process.argv[2];
 const sum = { passed: 0, failed: 0 };
 
-for (const name of ['tests.json', 'outside.json']) add(name, () => JSON.parse(read(name)), fromVitest);
+for (const name of ['tests.json', 'outside.json'])
+  add(name, () => JSON.parse(read(name)), fromVitest);
 add('mutate.txt', () => read('mutate.txt'), fromMutations);
 
 console.log(`${sum.passed} passed, ${sum.failed} failed`);
