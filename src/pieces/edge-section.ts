@@ -73,7 +73,7 @@ export function headOutline(head: Head): Section {
 }
 
 /** A curve given by the place of each height; its direction by a difference that is exact enough for fitting arcs. */
-function byHeight(place: (height: number) => Point): SmoothCurve {
+export function byHeight(place: (height: number) => Point): SmoothCurve {
   const half = 0.05;
   return {
     at: place,

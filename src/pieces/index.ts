@@ -17,6 +17,8 @@ import { headBoards } from './head-boards.js';
 import { heads } from './head.js';
 import { hoopSheets } from './hoop-sheet.js';
 import { hoops } from './hoops.js';
+import { section } from './section.js';
+import { sectionHeads } from './section-head.js';
 import { splayGauge } from './splay-gauge.js';
 import { mixedStaves, stave } from './stave.js';
 import { backedStave } from './stave-backed.js';
@@ -146,6 +148,11 @@ export const pieces: readonly Piece[] = [
     name: 'dip-rod',
     about: 'rods marked in litres and gallons, lying and standing',
     draw: (v, o) => dipRods(v, o.words),
+  },
+  {
+    name: 'section',
+    about: 'the whole vessel to a scale, cut and from outside, with its parts; a plan of the head',
+    draw: (v, o) => [section(v, o.words), ...sectionHeads(v, o.words)],
   },
 ];
 

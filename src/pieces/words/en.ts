@@ -3,6 +3,7 @@ import { dipWords } from './dip.en.js';
 import { gaugeWords } from './gauges.en.js';
 import { hoopWords } from './hoops.en.js';
 import { jigWords } from './jigs.en.js';
+import { sectionWords } from './section.en.js';
 
 export const en = {
   ends: { top: 'top', bottom: 'bottom' },
@@ -170,6 +171,7 @@ export const en = {
   gauges: gaugeWords,
   dip: dipWords,
   jigs: jigWords,
+  section: sectionWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',
     joint: (place: string, angle: string, slope: string) =>
