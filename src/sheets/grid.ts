@@ -103,8 +103,16 @@ export function rowMark(row: number): string {
  * cell between two samples is left to the strips of that tile's neighbours, which show it whole.
  */
 export function neededTiles(grid: Grid, samples: readonly Point[]): TilePlace[] {
-  const needed = new Uint8Array(grid.columns * grid.rows);
-  for (const point of samples) needed[indexAt(grid, point)] = 1;
+  const { columns, rows, window, corner } = grid;
+  const [left, top] = [corner.x + strip, corner.y - strip];
+  const [width, height] = [window.width - overlap, window.height - overlap];
+  const needed = new Uint8Array(columns * rows);
+  // thousands of points for each of dozens of grids: one plain loop
+  for (const { x, y } of samples) {
+    const column = Math.floor((x - left) / width);
+    const row = Math.floor((top - y) / height);
+    needed[clamp(row, rows - 1) * columns + clamp(column, columns - 1)] = 1;
+  }
   return allPlaces(grid).filter((_, index) => needed[index] === 1);
 }
 
@@ -114,13 +122,6 @@ export function allPlaces({ columns, rows }: Grid): TilePlace[] {
     column: index % columns,
     row: Math.floor(index / columns),
   }));
-}
-
-/** Which cell of `allPlaces` a point lies in. */
-function indexAt({ columns, rows, window, corner }: Grid, { x, y }: Point): number {
-  const column = Math.floor((x - corner.x - strip) / (window.width - overlap));
-  const row = Math.floor((corner.y - strip - y) / (window.height - overlap));
-  return clamp(row, rows - 1) * columns + clamp(column, columns - 1);
 }
 
 function clamp(value: number, most: number): number {

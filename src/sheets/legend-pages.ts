@@ -42,13 +42,19 @@ function columnsOf(space: Bounds): Bounds[] {
 }
 
 function mostItems(legend: Legend, column: Bounds): number {
-  const fits = (part: Legend) => legendBlock(part, widthOf(column)).height <= heightOf(column);
+  const heightOfPart = (part: Legend) => legendBlock(part, widthOf(column)).height;
+  const fits = (part: Legend) => heightOfPart(part) <= heightOf(column);
   let [most, tooMany] = [0, itemCount(legend)];
-  if (fits(legend)) return tooMany;
+  const whole = heightOfPart(legend);
+  if (whole <= heightOf(column)) return tooMany;
+  // the first guess takes all items for equally high: setting a legend only to measure it is slow
+  let guess = Math.floor((tooMany * heightOf(column)) / whole);
+  let stride = 1;
   while (tooMany - most > 1) {
-    const middle = Math.floor((most + tooMany) / 2);
-    if (fits(items(legend, 0, middle))) most = middle;
-    else tooMany = middle;
+    const middle = Math.min(tooMany - 1, Math.max(most + 1, guess));
+    if (fits(items(legend, 0, middle))) [most, guess] = [middle, middle + stride];
+    else [tooMany, guess] = [middle, middle - stride];
+    stride *= 2;
   }
   return wholeTables(legend, most, fits);
 }

@@ -1,5 +1,6 @@
 /** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
 import { letteringBox } from '../drawing/lettering.js';
+import type { TurnedBox } from '../drawing/turned-box.js';
 import { turnedBox } from '../drawing/turned-box.js';
 import type { Bounds } from '../geometry/measure.js';
 import { noInk } from './ink.js';
@@ -25,9 +26,16 @@ export function stripWords(
 ): Ink {
   const isClear = clearanceIn(strip, lines);
   const places = placesAlong(strip);
+  const [middle] = places;
+  if (!middle) return noInk;
   for (const text of texts) {
-    const found = places.map((place) => ({ ...place, text })).find(isClear);
-    if (found) return { strokes: [], letterings: [found] };
+    // measured once: along the strip its box only moves
+    const box = letteringBox({ ...middle, text });
+    const found = places.find(({ at, angle }) => {
+      const [dx, dy] = [at.x - middle.at.x, at.y - middle.at.y];
+      return isClear(turnedBox(moved(box, dx, dy), angle));
+    });
+    if (found) return { strokes: [], letterings: [{ ...found, text }] };
   }
   return noInk;
 }
@@ -48,15 +56,15 @@ function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
   return places;
 }
 
-function clearanceIn(
-  strip: Bounds,
-  strokes: readonly LaidStroke[],
-): (lettering: SheetLettering) => boolean {
+function clearanceIn(strip: Bounds, strokes: readonly LaidStroke[]): (box: TurnedBox) => boolean {
   const lines = strokes
     .filter(({ bounds, width }) => meet(grown(bounds, width), strip))
     .flatMap(({ curve, width }) => linesIn(curve, width, strip));
-  return (lettering) => {
-    const box = turnedBox(letteringBox(lettering), lettering.angle);
-    return holds(strip, box.bounds) && !lines.some((line) => meets(line, box));
-  };
+  return (box) => holds(strip, box.bounds) && !lines.some((line) => meets(line, box));
+}
+
+type Corners = ReturnType<typeof letteringBox>;
+
+function moved(box: Corners, dx: number, dy: number): Corners {
+  return box.map(({ x, y }) => ({ x: x + dx, y: y + dy })) as Corners;
 }

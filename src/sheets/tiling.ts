@@ -47,11 +47,11 @@ export function fewestTiles(
     const area = windowArea(page, units);
     const window = { width: widthOf(area), height: heightOf(area) };
     const points = samples.get(laid)!;
-    return shares.flatMap((left) =>
-      shares.map((above) => {
+    const { columns, rows } = gridOver(laid.bounds, window);
+    if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
+    return sharesOver(columns).flatMap((left) =>
+      sharesOver(rows).map((above) => {
         const grid = gridOver(laid.bounds, window, left, above);
-        const { columns, rows } = grid;
-        if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
         return { page, laid, grid, places: neededTiles(grid, points) };
       }),
     );
@@ -61,6 +61,11 @@ export function fewestTiles(
   const alike = few.filter(({ laid }) => laid === few[0]!.laid);
   const cuts = alike.map(cutLetterings);
   return alike[cuts.indexOf(Math.min(...cuts))]!;
+}
+
+/** Where a single tile holds all, it is no matter which side the room lies on. */
+function sharesOver(count: number): readonly number[] {
+  return count === 1 ? shares.slice(0, 1) : shares;
 }
 
 function cutLetterings({ laid, grid, places }: Tiling): number {
