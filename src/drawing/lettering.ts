@@ -5,7 +5,7 @@ import type { Lettering } from './drawing.js';
 import type { Glyph, GlyphContour, GlyphSegment } from './glyphs.js';
 import { ascent, capHeight, contoursOf, descent, glyphOf } from './glyphs.js';
 
-export type { GlyphContour, GlyphSegment } from './glyphs.js';
+export type { GlyphContour } from './glyphs.js';
 
 /** How far below its baseline, and above its capitals, lettering may reach, in parts of its height. */
 export const descenderPart = descent / capHeight;
