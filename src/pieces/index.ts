@@ -17,6 +17,7 @@ import { headBoards } from './head-boards.js';
 import { heads } from './head.js';
 import { hoopSheets } from './hoop-sheet.js';
 import { hoops } from './hoops.js';
+import { raising } from './raising.js';
 import { section } from './section.js';
 import { sectionHeads } from './section-head.js';
 import { splayGauge } from './splay-gauge.js';
@@ -153,6 +154,12 @@ export const pieces: readonly Piece[] = [
     name: 'section',
     about: 'the whole vessel to a scale, cut and from outside, with its parts; a plan of the head',
     draw: (v, o) => [section(v, o.words), ...sectionHeads(v, o.words)],
+  },
+  {
+    name: 'raising',
+    about:
+      'the ring before bending, to a scale: girths in the raising hoop and of the splayed ends',
+    draw: (v, o) => [raising(v, o.words)],
   },
 ];
 
