@@ -5,8 +5,13 @@ import { polygon } from '../geometry/curve.js';
 import type { Part } from './build.js';
 import { letteringBox } from './lettering.js';
 
+/** Each format asks for the same. */
+const measured = new WeakMap<Part, Bounds>();
+
 /** The smallest upright rectangle round a drawing or a part of one. Line widths don't count. Throws when it is empty. */
 export function drawingBounds(part: Part): Bounds {
+  const known = measured.get(part);
+  if (known) return known;
   const bounds = boundsOf(
     ...part.strokes.map((stroke) => stroke.curve),
     ...part.letterings.flatMap((lettering) => [
@@ -15,5 +20,6 @@ export function drawingBounds(part: Part): Bounds {
     ]),
   );
   if (!bounds) throw new RangeError('an empty drawing has no bounds');
+  measured.set(part, bounds);
   return bounds;
 }
