@@ -53,12 +53,12 @@ function lowered({ layer, curve }: Stroke, by: number): Stroke {
 }
 
 /** The strip between two joints, cut off by the rim: right side up, left side down. */
-function boardOutline({ rim }: Head, { from, to }: Board): Curve {
+export function boardOutline({ rim }: Head, { from, to }: Board): Curve {
   return closedFrom([sideInside(rim, 0, 1, from, to), sideInside(rim, 0, -1, to, from)]);
 }
 
 /** Where the bevels meet the faces, within this board. A cant's line runs round; other boards have one on each side. */
-function bevelLines(head: Head, { from, to }: Board): Curve[] {
+export function bevelLines(head: Head, { from, to }: Board): Curve[] {
   const { outerBevel, innerBevel } = head.spec.edge;
   return [outerBevel, innerBevel].flatMap((by): Curve[] => {
     const part = overlap(head.rim, by, from, to);

@@ -14,6 +14,7 @@ import { dowelJigs } from './dowel-jig.js';
 import { endGauge } from './end-gauge.js';
 import { headEdges } from './head-edge.js';
 import { headBoards } from './head-boards.js';
+import { headRouters, type RouterOptions } from './head-router.js';
 import { heads } from './head.js';
 import { hoopSheets } from './hoop-sheet.js';
 import { hoops } from './hoops.js';
@@ -30,6 +31,8 @@ export interface PieceOptions {
   readonly words: Words;
   /** widths of the stave fan, mm; 60 to 110 unless given */
   readonly fan?: { readonly from: number; readonly to: number };
+  /** what the boards of a head are cut from */
+  readonly router?: RouterOptions;
 }
 
 export interface Piece {
@@ -160,6 +163,11 @@ export const pieces: readonly Piece[] = [
     about:
       'the ring before bending, to a scale: girths in the raising hoop and of the splayed ends',
     draw: (v, o) => [raising(v, o.words)],
+  },
+  {
+    name: 'head-router',
+    about: 'all boards of a head nested on a plank or sheet for a router: head-router-1 ...',
+    draw: (v, o) => headRouters(v, o.words, o.router),
   },
 ];
 

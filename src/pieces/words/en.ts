@@ -3,6 +3,7 @@ import { dipWords } from './dip.en.js';
 import { gaugeWords } from './gauges.en.js';
 import { hoopWords } from './hoops.en.js';
 import { jigWords } from './jigs.en.js';
+import { routerWords } from './router.en.js';
 import { sectionWords } from './section.en.js';
 
 export const en = {
@@ -172,6 +173,7 @@ export const en = {
   dip: dipWords,
   jigs: jigWords,
   section: sectionWords,
+  router: routerWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',
     joint: (place: string, angle: string, slope: string) =>

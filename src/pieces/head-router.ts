@@ -1,0 +1,186 @@
+/** All boards of a head nested on the board or sheet that they are cut from, one drawing a sheet; its lower left corner is the origin. */
+import { line, polygon, type Point } from '../geometry/curve.js';
+import { boundsOf } from '../geometry/measure.js';
+import { arrowhead } from '../drawing/arrow.js';
+import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
+import type { Drawing, Legend } from '../drawing/drawing.js';
+import { heights } from '../drawing/heights.js';
+import { shortLengthText } from '../drawing/length-text.js';
+import { movePart } from '../drawing/legend.js';
+import { overlaps } from '../drawing/overlap.js';
+import type { Units } from '../spec/spec.js';
+import type { Head } from '../vessel/head.js';
+import type { Vessel } from '../vessel/vessel.js';
+import { bevelLines, boardOutline } from './head-boards.js';
+import { bores } from './head-bores.js';
+import { namedHeads } from './head-names.js';
+import { nest, type Nest, type Nested, type Size } from './nest.js';
+import { withUnit } from './with-unit.js';
+import type { Words } from './words/index.js';
+
+export interface RouterOptions {
+  /** the board or sheet to cut from, mm, its width along the grain; by default the shortest plank that will do */
+  readonly sheet?: Size;
+  /** between boards and from the edge, mm */
+  readonly gap?: number;
+}
+
+/** A cutter of 8 mm with a little wood on both sides of it (common practice, no source). */
+const cutterGap = 12;
+/** Lengths to which planks are cut off, and their width, as wide as is often sawn (common practice, no source). */
+const planks: Record<Units, { readonly lengths: readonly number[]; readonly width: number }> = {
+  mm: { lengths: [500, 1000, 1500, 2000], width: 250 },
+  in: { lengths: [24, 36, 48, 72].map((inches) => inches * 25.4), width: 10 * 25.4 },
+};
+
+interface BoardPiece {
+  readonly number: number;
+  /** seen from outside, its bounds' lower left corner at the origin */
+  readonly part: Part;
+  readonly size: Size;
+}
+
+interface Job {
+  readonly head: Head;
+  readonly boards: readonly BoardPiece[];
+  readonly sheet: Size;
+  readonly gap: number;
+  readonly nested: Nest;
+  readonly twice: boolean;
+  readonly units: Units;
+  readonly words: Words;
+}
+
+/** `head-router-1` ... for each head that differs; a sheet without a board where not one fits. */
+export function headRouters(
+  vessel: Vessel,
+  words: Words,
+  { sheet, gap = cutterGap }: RouterOptions = {},
+): Drawing[] {
+  const { units } = vessel.spec;
+  return namedHeads(vessel, words).flatMap(({ head, name }) => {
+    const boards = head.boards.map((_, i) => boardPiece(head, i));
+    const sizes = boards.map(({ size }) => size);
+    const used = sheet ?? plankFor(sizes, gap, units);
+    const nested = nest(sizes, used, gap);
+    const twice = name === 'head' && vessel.heads.top !== null;
+    const job: Job = { head, boards, sheet: used, gap, nested, twice, units, words };
+    const sheets = nested.sheets.length > 0 ? nested.sheets : [[]];
+    const stem = name.replace('head', 'head-router');
+    const title = words.router.title[twice ? 'both' : head.groove.end];
+    return sheets.map((on, i) =>
+      drawingOf(
+        `${stem}-${i + 1}`,
+        words.router.sheetOf(title, i + 1, sheets.length),
+        sheetPart(job, on),
+        legendOf(job, on),
+      ),
+    );
+  });
+}
+
+/** The shortest that holds all boards, else the longest; longer or wider than any where a single board needs it. */
+function plankFor(sizes: readonly Size[], gap: number, units: Units): Size {
+  const { lengths, width } = planks[units];
+  const longest = Math.ceil(Math.max(...sizes.map((size) => size.width)) + 2 * gap);
+  const widest = Math.ceil(Math.max(...sizes.map((size) => size.height)) + 2 * gap);
+  const choices = lengths.map((length) => ({
+    width: Math.max(length, longest),
+    height: Math.max(width, widest),
+  }));
+  const holdsAll = (plank: Size): boolean => nest(sizes, plank, gap).sheets.length === 1;
+  return choices.find(holdsAll) ?? choices.at(-1)!;
+}
+
+function boardPiece(head: Head, index: number): BoardPiece {
+  const board = head.boards[index]!;
+  const own = head.dowels.filter(({ joint }) => joint === index || joint === index + 1);
+  const outline = boardOutline(head, board);
+  const { minX, minY, maxX, maxY } = boundsOf(outline)!;
+  const wood = merge(
+    strokes('outline', outline),
+    strokes('bevel', ...bevelLines(head, board)),
+    bores(own, head.spec, board.from, board.to),
+  );
+  const number = index + 1;
+  return {
+    number,
+    part: movePart(merge(wood, numberIn(wood, String(number), (minY + maxY) / 2)), -minX, -minY),
+    size: { width: maxX - minX, height: maxY - minY },
+  };
+}
+
+/** The board's number where it touches no line: near the middle if it can be; left out where there is no room. */
+function numberIn(wood: Part, text: string, middle: number): Part {
+  for (const height of [heights.title, heights.normal, heights.small]) {
+    for (const x of [0, 12, -12, 24, -24, 40, -40, 60, -60]) {
+      const at = { x, y: middle - height / 2 };
+      const words = label(text, at, { height, align: 'centre' });
+      if (overlaps(merge(wood, words)).length === 0) return words;
+    }
+  }
+  return merge();
+}
+
+function sheetPart({ boards, sheet, words }: Job, on: readonly Nested[]): Part {
+  const corner = (x: number, y: number): Point => ({ x, y });
+  const edge = polygon([
+    corner(0, 0),
+    corner(sheet.width, 0),
+    corner(sheet.width, sheet.height),
+    corner(0, sheet.height),
+  ]);
+  const [left, right] = [corner(0, sheet.height + 5), corner(40, sheet.height + 5)];
+  return merge(
+    strokes('station', edge),
+    strokes('dimension', line(left, right), arrowhead(left, Math.PI), arrowhead(right, 0)),
+    label(words.grain, { x: 20, y: sheet.height + 7.2 }, { align: 'centre' }),
+    ...on.map(({ index, x, y }) => movePart(boards[index]!.part, x, y)),
+  );
+}
+
+function legendOf(
+  { head, boards, sheet, gap, nested, twice, units, words }: Job,
+  on: readonly Nested[],
+): Legend {
+  const { notes, table } = words.router;
+  const text = (mm: number): string => shortLengthText(mm, units);
+  const named = (mm: number): string => withUnit(mm, units, words);
+  const left = nested.tooLarge.map((i) => boards[i]!);
+  const need = (of: (size: Size) => number): string =>
+    named(Math.ceil(Math.max(...left.map(({ size }) => of(size))) + 2 * gap));
+  const names = left.map(({ number, size }) =>
+    notes.board(number, text(size.width), text(size.height)),
+  );
+  const tooLarge = notes.tooLarge;
+  return {
+    notes: [
+      notes.sheet(named(sheet.width), named(sheet.height), named(head.spec.thickness)),
+      ...(left.length > 0
+        ? [
+            tooLarge(
+              names.join(', '),
+              need((size) => size.width),
+              need((size) => size.height),
+            ),
+          ]
+        : []),
+      ...(twice ? [notes.twice] : []),
+      notes.gap(named(gap)),
+      notes.outline,
+      notes.seen,
+      notes.joints,
+      words.caution.machines,
+    ],
+    tables: [
+      {
+        title: table.title,
+        headings: table.headings(words.unitNames[units]),
+        rows: on.map(({ index, x, y }) => {
+          const { number, size } = boards[index]!;
+          return [String(number), ...[size.width, size.height, x, y].map(text)];
+        }),
+      },
+    ],
+  };
+}

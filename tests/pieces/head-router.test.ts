@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import type { Drawing } from '../../src/drawing/drawing.js';
+import { boundsOf, signedArea } from '../../src/geometry/measure.js';
+import { headRouters, type RouterOptions } from '../../src/pieces/head-router.js';
+import { languages } from '../../src/pieces/words/index.js';
+import type { Head } from '../../src/vessel/head.js';
+import { everyVessel, vesselOf, wineCask } from './vessels.js';
+
+const curvesOn = (drawing: Drawing, layer: string) =>
+  drawing.strokes.filter((stroke) => stroke.layer === layer).map(({ curve }) => curve);
+const routers = (text: string, options?: RouterOptions) =>
+  headRouters(vesselOf(text), languages.en, options);
+const areas = (drawings: readonly Drawing[], layer: string): number[] =>
+  drawings.flatMap((each) => curvesOn(each, layer).map((curve) => Math.abs(signedArea(curve))));
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+describe.each(everyVessel)('nested boards of %s', (_name, text) => {
+  const { heads } = vesselOf(text);
+  const drawings = routers(text);
+  const own = (head: Head): Drawing[] =>
+    drawings.filter(({ name }) => !/(top|bottom)/.test(name) || name.includes(head.groove.end));
+  const present = [heads.top, heads.bottom].filter((head) => head !== null);
+
+  it('are all there, and together as large as the head', () => {
+    for (const head of present) {
+      const boards = areas(own(head), 'outline');
+      expect(boards).toHaveLength(head.boards.length);
+      const round = Math.PI * head.rim.along * head.rim.across;
+      // arcs within 0.005 mm all round
+      expect(Math.abs(sum(boards) - round)).toBeLessThan(2 * Math.PI * head.rim.across * 0.005);
+    }
+  });
+
+  it('carry both halves of every dowel', () => {
+    for (const head of present) {
+      const bores = areas(own(head), 'bore');
+      const { diameter, length } = head.spec.dowels;
+      expect(bores).toHaveLength(2 * head.dowels.length);
+      expect(sum(bores)).toBeCloseTo(head.dowels.length * diameter * length, 4);
+    }
+  });
+
+  it('lie inside their sheet and 12 mm apart, level', () => {
+    for (const drawing of drawings) {
+      const [edge] = curvesOn(drawing, 'station').map((curve) => boundsOf(curve)!);
+      const boxes = curvesOn(drawing, 'outline').map((curve) => boundsOf(curve)!);
+      expect(edge).toMatchObject({ minX: 0, minY: 0 });
+      for (const [i, a] of boxes.entries()) {
+        const inside = [a.minX, a.minY, edge!.maxX - a.maxX, edge!.maxY - a.maxY];
+        expect(Math.min(...inside)).toBeGreaterThan(12 - 1e-4);
+        for (const b of boxes.slice(i + 1)) {
+          const apart = [b.minX - a.maxX, a.minX - b.maxX, b.minY - a.maxY, a.minY - b.maxY];
+          expect(Math.max(...apart)).toBeGreaterThan(12 - 1e-4);
+        }
+      }
+    }
+  });
+
+  it('are numbered, each once', () => {
+    for (const head of present) {
+      const numbers = own(head)
+        .flatMap(({ legend }) => legend.tables[0]!.rows.map(([number]) => Number(number)))
+        .sort((a, b) => a - b);
+      expect(numbers).toEqual(head.boards.map((_, i) => i + 1));
+    }
+  });
+});
+
+describe('a sheet of a given size', () => {
+  it('is one of several when not all fit', () => {
+    const drawings = routers(wineCask, { sheet: { width: 620, height: 240 }, gap: 10 });
+    expect(drawings.map(({ name }) => name)).toEqual([
+      'head-router-1',
+      'head-router-2',
+      'head-router-3',
+    ]);
+    expect(drawings.every((each) => curvesOn(each, 'outline').length === 2)).toBe(true);
+    expect(drawings[1]!.title).toContain('sheet 2 of 3');
+  });
+
+  it('says which boards are too large for it, and what would hold them', () => {
+    const vessel = vesselOf(wineCask);
+    const [drawing, ...rest] = routers(wineCask, { sheet: { width: 480, height: 700 }, gap: 10 });
+    expect(rest).toEqual([]);
+    const fitting = vessel.heads.bottom.boards.filter(({ chord }) => chord <= 460).length;
+    expect(fitting).toBe(2);
+    expect(curvesOn(drawing!, 'outline')).toHaveLength(fitting);
+    const note = drawing!.legend.notes.find((text) => text.startsWith('Not drawn'))!;
+    for (const number of [2, 3, 4, 5]) expect(note).toContain(`board ${number} `);
+    for (const number of [1, 6]) expect(note).not.toContain(`board ${number} `);
+    const needed = Number(/A sheet of ([\d.]+)/.exec(note)![1]);
+    const longest = Math.max(...vessel.heads.bottom.boards.map(({ chord }) => chord));
+    expect(needed).toBeGreaterThanOrEqual(longest + 20);
+    expect(needed).toBeLessThan(longest + 21.1);
+  });
+
+  it('is drawn empty when it holds no board at all', () => {
+    const [drawing] = routers(wineCask, { sheet: { width: 200, height: 100 } });
+    expect(curvesOn(drawing!, 'outline')).toEqual([]);
+    expect(drawing!.legend.notes.some((text) => text.startsWith('Not drawn'))).toBe(true);
+  });
+});
