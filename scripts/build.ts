@@ -7,6 +7,7 @@
  *     index.js          the library; it fetches the PDF writer when a PDF is asked for
  *     types/
  *     DejaVuSans.ttf    for PDF
+ *     LICENCES.txt      of the packages that are part of it
  *
  * `npm run build`; with `-- --quick` without types, which is enough to run it.
  */
@@ -15,7 +16,8 @@ import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build, transform, type BuildOptions } from 'esbuild';
+import { build, transform, type BuildOptions, type Metafile } from 'esbuild';
+import { licencesOf } from './build-licences.js';
 import { lazyTries, leftOut, pastIndex, unicodeByLanguage } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -23,6 +25,7 @@ const from = (...path: string[]): string => join(root, ...path);
 
 const shared: BuildOptions = {
   bundle: true,
+  absWorkingDir: root,
   platform: 'node',
   target: 'node20',
   minify: true,
@@ -46,28 +49,32 @@ const shared: BuildOptions = {
 export async function buildBundles(folder: string): Promise<void> {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'program'), { recursive: true });
-  await Promise.all([
+  const metafiles = await Promise.all([
     buildScript('src/cli/start.ts', join(folder, 'staveloft.cjs'), '#!/usr/bin/env node'),
     buildProgram(join(folder, 'program')),
     buildLibrary(folder),
   ]);
+  writeFileSync(join(folder, 'LICENCES.txt'), licencesOf(root, metafiles));
   copyFileSync(from('fonts/DejaVuSans.ttf'), join(folder, 'DejaVuSans.ttf'));
   copyFileSync(from('fonts/LICENSE.txt'), join(folder, 'DejaVuSans-LICENSE.txt'));
   await keepCompiled(join(folder, 'program'));
 }
 
-async function buildScript(entry: string, outfile: string, banner = ''): Promise<void> {
+async function buildScript(entry: string, outfile: string, banner = ''): Promise<Metafile> {
   const entryPoints = [from(entry)];
-  await build({ ...shared, entryPoints, format: 'cjs', outfile, banner: { js: banner } });
+  const options = { entryPoints, format: 'cjs', outfile, banner: { js: banner } } as const;
+  const { metafile } = await build({ ...shared, ...options, metafile: true });
+  return metafile;
 }
 
 /**
  * Shared out over files by what is loaded together, which only works with modules; then each is turned into CommonJS,
  * which starts sooner and whose compiled code can be kept.
  */
-async function buildProgram(folder: string): Promise<void> {
-  const { outputFiles = [] } = await build({
+async function buildProgram(folder: string): Promise<Metafile> {
+  const { outputFiles, metafile } = await build({
     ...shared,
+    metafile: true,
     entryPoints: [from('src/cli/main.ts')],
     define: { ...shared.define, bundleFolder: '__dirname' },
     plugins: [...(shared.plugins ?? []), pastIndex(from('src/index.ts'))],
@@ -88,14 +95,16 @@ async function buildProgram(folder: string): Promise<void> {
     });
     writeFileSync(join(folder, basename(path)), code);
   }
+  return metafile;
 }
 
-async function buildLibrary(outdir: string): Promise<void> {
+async function buildLibrary(outdir: string): Promise<Metafile> {
   const entryPoints = [from('src/index.ts')];
   // what is CommonJS in a bundle asks for built-in modules in its own way
   const banner = `import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);`;
-  await build({
+  const { metafile } = await build({
     ...shared,
+    metafile: true,
     entryPoints,
     outdir,
     format: 'esm',
@@ -103,6 +112,7 @@ async function buildLibrary(outdir: string): Promise<void> {
     chunkNames: 'library/[name]-[hash]',
     banner: { js: banner },
   });
+  return metafile;
 }
 
 const exampleSpec =

@@ -69,6 +69,13 @@ test('exit codes reach the shell', async () => {
   expect((await run([])).code).toBe(2);
 });
 
+test('carries the licences of what is bundled', () => {
+  const licences = readFileSync(join(home, 'dist/LICENCES.txt'), 'utf8');
+  for (const name of ['pdfkit', 'fontkit', 'yaml', 'zod', 'commander'])
+    expect(licences).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+, (MIT|ISC)$`, 'm'));
+  expect(licences).toContain('Permission is hereby granted');
+});
+
 const isCache = (name: string): boolean => name.endsWith('.cache');
 
 test('keeps compiled code, and runs without it too', async () => {
