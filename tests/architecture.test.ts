@@ -15,7 +15,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   vessel: ['geometry'],
   capacity: ['vessel', 'geometry'],
   rack: ['vessel', 'geometry'],
-  proof: ['geometry'],
+  proof: ['vessel', 'capacity', 'drawing', 'geometry'],
   figures: ['vessel', 'capacity', 'geometry'],
   pieces: ['vessel', 'capacity', 'rack', 'drawing', 'geometry'],
   sheets: ['drawing', 'geometry'],
