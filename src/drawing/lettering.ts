@@ -105,8 +105,21 @@ interface Layout {
   readonly width: number;
 }
 
-/** Where each letter's origin stands on the baseline, in font units. */
+const layouts = new Map<string, Layout>();
+/** Far more than the texts of one vessel's drawings; past it the store starts anew. */
+const mostLayouts = 4000;
+
+/** Where each letter's origin stands on the baseline, in font units. The same texts are measured, set and drawn again. */
 function layOut(text: string): Layout {
+  const known = layouts.get(text);
+  if (known) return known;
+  if (layouts.size >= mostLayouts) layouts.clear();
+  const layout = layOutAnew(text);
+  layouts.set(text, layout);
+  return layout;
+}
+
+function layOutAnew(text: string): Layout {
   const letters: { character: string; x: number }[] = [];
   let x = 0;
   let previous: Glyph | undefined;
