@@ -1,8 +1,25 @@
 /** Breaking text into lines that are no wider than a given width. */
 import { printable, textWidth } from './lettering.js';
 
-/** At least one line. A word that is wider than `width` by itself is broken between characters. */
-export function wrap(text: string, height: number, width: number): string[] {
+const wrapped = new Map<string, readonly string[]>();
+/** Far more than the texts of one vessel's legends; past it the store starts anew. */
+const mostWrapped = 2000;
+
+/**
+ * At least one line. A word that is wider than `width` by itself is broken between characters. Legends are tried again
+ * and again until they fit their pages, so each answer is kept.
+ */
+export function wrap(text: string, height: number, width: number): readonly string[] {
+  const key = `${height} ${width} ${text}`;
+  const known = wrapped.get(key);
+  if (known) return known;
+  if (wrapped.size >= mostWrapped) wrapped.clear();
+  const lines = wrapAnew(text, height, width);
+  wrapped.set(key, lines);
+  return lines;
+}
+
+function wrapAnew(text: string, height: number, width: number): string[] {
   const words = printable(text.replaceAll(/\s/g, ' '))
     .split(' ')
     .filter((word) => word !== '')

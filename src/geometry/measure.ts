@@ -14,11 +14,14 @@ export interface Bounds {
 
 /** The smallest upright rectangle round all the curves, or null when they have no point. */
 export function boundsOf(...curves: readonly Curve[]): Bounds | null {
-  const points = curves.flatMap((curve) => [
-    ...curve.vertices,
-    ...segmentsOf(curve).flatMap((segment) => extremes(segment)),
-  ]);
-  return boundsOfPoints(points);
+  return boundsOfPoints(curves.flatMap(reachesOf));
+}
+
+/** The corners of a curve, and the points inside its arcs where they run level or upright. Most curves have no arc. */
+function reachesOf(curve: Curve): readonly Point[] {
+  const { vertices } = curve;
+  if (vertices.every(({ bulge }) => bulge === 0)) return vertices;
+  return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
 }
 
 /** The smallest upright rectangle round the points, or null when there are none. */
