@@ -4,9 +4,17 @@
  * table, and exits 1 if any mistake survives.
  */
 import { spawn } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { mutations, type Mutation } from './mutations.js';
 
 const root = join(import.meta.dirname, '..');
@@ -21,6 +29,8 @@ const copied = [
   'tsconfig.json',
   ...modelTests,
   ...drawingTests,
+  'fonts',
+  'tests/sheets/',
 ];
 
 interface Outcome {
@@ -47,7 +57,7 @@ function makeScratch(): string {
   const scratch = mkdtempSync(join(tmpdir(), 'mutate-'));
   for (const part of copied) cpSync(join(root, part), join(scratch, part), { recursive: true });
   symlinkSync(join(root, 'node_modules'), join(scratch, 'node_modules'), 'junction');
-  const config = `export default { cacheDir: '.cache', test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000 } };`;
+  const config = `export default { cacheDir: '.cache', test: { include: ['tests/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000 } };`;
   writeFileSync(join(scratch, 'vitest.config.js'), config);
   return scratch;
 }
@@ -56,7 +66,7 @@ function makeScratch(): string {
 async function runTests(
   scratch: string,
   folders: string[],
-): Promise<{ code: number; failed: string | null }> {
+): Promise<{ code: number; failed: string | null; stopped: string }> {
   const report = join(scratch, 'report.json');
   rmSync(report, { force: true });
   const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
@@ -77,19 +87,38 @@ async function runTests(
       resolve(status ?? -1);
     });
   });
-  return { code, failed: firstFailure(report) };
+  return { code, failed: firstFailure(report), stopped: stoppedFile(report) };
 }
 
 interface Report {
   readonly testResults: readonly {
+    readonly status: string;
+    readonly name: string;
+    readonly message: string;
     readonly assertionResults: readonly { readonly status: string; readonly fullName: string }[];
   }[];
 }
 
+function reportOf(file: string): Report {
+  return existsSync(file)
+    ? (JSON.parse(readFileSync(file, 'utf8')) as Report)
+    : { testResults: [] };
+}
+
 function firstFailure(file: string): string | null {
-  const { testResults } = JSON.parse(readFileSync(file, 'utf8')) as Report;
+  const { testResults } = reportOf(file);
   const results = testResults.flatMap(({ assertionResults }) => assertionResults);
   return results.find(({ status }) => status === 'failed')?.fullName ?? null;
+}
+
+/** What stopped a file of tests before any of its tests could fail, for whoever has to find out why. */
+function stoppedFile(file: string): string {
+  const stopped = reportOf(file).testResults.find(
+    ({ status, message }) => status === 'failed' && message !== '',
+  );
+  return stopped
+    ? `${basename(stopped.name)}: ${stopped.message.split('\n')[0] ?? ''}`
+    : 'no report';
 }
 
 /** With null: the source as it is, whose tests must pass, or no failure below would mean anything. */
@@ -102,22 +131,18 @@ async function attempt(scratch: string, mutation: Mutation | null): Promise<Outc
       original.replace(mutation.text, () => mutation.replacement),
     );
   const folders = mutation ? testsOf(mutation) : [...modelTests, ...drawingTests];
-  const { code, failed } = await runTests(scratch, folders);
+  const { code, failed, stopped } = await runTests(scratch, folders);
   if (mutation && original !== null) writeFileSync(join(scratch, mutation.file), original);
   const seconds = (performance.now() - start) / 1000;
   if (failed !== null) return { mutation, verdict: 'killed', by: failed, seconds };
   if (code === 0) return { mutation, verdict: 'survived', by: '', seconds };
-  return {
-    mutation,
-    verdict: 'broke',
-    by: `the tests stopped with ${code}, and none failed`,
-    seconds,
-  };
+  const by = `the tests stopped with ${code}, and none failed (${stopped})`;
+  return { mutation, verdict: 'broke', by, seconds };
 }
 
 function print({ mutation, verdict, by, seconds }: Outcome): void {
   const name = mutation?.name ?? 'nothing changed';
-  const shortened = by.length > 70 ? `${by.slice(0, 69)}…` : by;
+  const shortened = verdict === 'killed' && by.length > 70 ? `${by.slice(0, 69)}…` : by;
   console.log(
     `${verdict.padEnd(9)} ${name.padEnd(50)} ${seconds.toFixed(1).padStart(5)} s  ${shortened}`,
   );
