@@ -1,6 +1,5 @@
 /** What the build leaves out of bundles or puts off, since every command would pay for it at its start. */
 import { readFileSync } from 'node:fs';
-import { dirname } from 'node:path';
 import type { Plugin } from 'esbuild';
 
 /**
@@ -21,44 +20,6 @@ export function leftOut(name: string, filter: RegExp): Plugin {
     },
   };
 }
-
-/**
- * fontkit carries tables of all scripts' characters, and unpacks them when it is loaded. Of these it only ever asks for
- * us whether a character is a mark, which the language itself knows; the rest is for scripts that are shaped, and throws.
- */
-export const unicodeByLanguage: Plugin = {
-  name: 'unicode-by-language',
-  setup({ onResolve, onLoad }) {
-    const own = { path: 'unicode-properties', namespace: 'unicode' };
-    onResolve({ filter: /^unicode-properties$/ }, () => own);
-    onLoad({ filter: /.*/, namespace: 'unicode' }, () => ({
-      contents: `const no = () => { throw new Error('shaping: not in this bundle'); };
-        export const isMark = (code) => /^\\p{M}$/u.test(String.fromCodePoint(code));
-        export { no as getCategory, no as getCombiningClass, no as getScript, no as isDigit };`,
-    }));
-  },
-};
-
-/** fontkit unpacks tables of all scripts when it is loaded; here each is unpacked when it is first looked into. */
-export const lazyTries: Plugin = {
-  name: 'lazy-tries',
-  setup({ onResolve, onLoad, resolve }) {
-    const itself = { namespace: 'file' };
-    onResolve({ filter: /^unicode-trie$/ }, async ({ path, pluginData, resolveDir, kind }) => {
-      if (pluginData === itself) return null;
-      const found = await resolve(path, { kind, resolveDir, pluginData: itself });
-      return { path: found.path, namespace: 'lazy-trie' };
-    });
-    onLoad({ filter: /.*/, namespace: 'lazy-trie' }, ({ path }) => ({
-      contents: `const Trie = require(${JSON.stringify(path)});
-        module.exports = class {
-          constructor(data) { this.data = data; }
-          get(code) { return (this.trie ??= new Trie(this.data)).get(code); }
-        };`,
-      resolveDir: dirname(path),
-    }));
-  },
-};
 
 /**
  * The commands import from the library's index alone, which imports everything; what a command doesn't use would be

@@ -18,7 +18,7 @@ import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build, transform, type BuildOptions, type Metafile } from 'esbuild';
 import { licencesOf } from './build-licences.js';
-import { lazyTries, leftOut, pastIndex, unicodeByLanguage } from './build-plugins.js';
+import { leftOut, pastIndex } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const from = (...path: string[]): string => join(root, ...path);
@@ -34,9 +34,7 @@ const shared: BuildOptions = {
   // what pdfkit makes of its own place are the paths of a colour profile and of fonts that are never asked for
   define: { 'import.meta.url': '"file:///"' },
   plugins: [
-    unicodeByLanguage,
-    lazyTries,
-    leftOut('woff2', /^brotli\/decompress/),
+    leftOut('fontkit', /^fontkit$/),
     leftOut('png', /^png-js$/),
     leftOut('linebreak', /^linebreak$/),
     leftOut('encryption', /^@noble\/ciphers/),

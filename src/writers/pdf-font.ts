@@ -1,81 +1,188 @@
-/** The lettering's font in a PDF: read once for many documents, and set letter by letter as drawings measure it. */
+/**
+ * The lettering's font in a PDF, set letter by letter as drawings measure it. pdfkit can embed fonts, but the package
+ * that it reads them with takes as long to load and to run as all the rest of a page; a font whose letters stand in the
+ * order of the text, one glyph a character, needs five small objects (ISO 32000-1, 9.7 and 9.10.3).
+ */
 import { capHeight, glyphOf } from '../drawing/glyphs.js';
 import { formatNumber } from './number.js';
+import { readTrueType, viewOf, type TrueType } from './truetype.js';
+import { subsetOf } from './truetype-subset.js';
 
-/** Size of the font, in mm, at which its capitals are 1 mm high; it has 2048 units to the em. */
-export const sizeForCapitals = 2048 / capHeight;
+/** Units of the font to its size, and of a PDF's widths. */
+const unitsPerEm = 2048;
+const inThousandths = 1000 / unitsPerEm;
 
-/** What pdfkit's embedded font offers beside its published types. */
-interface EmbeddedFont {
-  readonly id: string;
-  readonly font: Face;
-  ref(): unknown;
-  /** hexadecimal glyph numbers of the document's subset, and how far each moves on, in thousandths of the size */
-  encode(text: string, features: readonly string[]): [string[], Advance[]];
+/** Size of the font, in mm, at which its capitals are 1 mm high. */
+export const sizeForCapitals = unitsPerEm / capHeight;
+
+/** Its name on every page. */
+const resource = 'F1';
+/** Subsets are told by six capitals. */
+const baseFont = 'STAVES+DejaVuSans';
+
+/** An object of the file. pdfkit's types show less than it offers. */
+interface Reference {
+  readonly data: Record<string, unknown>;
+  write(chunk: string | Uint8Array): void;
+  end(chunk?: string | Uint8Array): void;
 }
 
-interface Advance {
-  readonly xAdvance: number;
-  readonly advanceWidth: number;
+const faces = new WeakMap<Uint8Array, TrueType>();
+
+/** One document's font: name it on a page, set text in it, and write it when all text is set. */
+export class PdfFont {
+  private readonly face: TrueType;
+  private readonly reference: Reference;
+  /** the glyphs used, each with a character that it shows */
+  private readonly used = new Map<number, string>();
+  private readonly encoded = new Map<string, string>();
+
+  /** Reads the same bytes once only. Throws when they are no TrueType font. */
+  constructor(
+    private readonly document: PDFKit.PDFDocument,
+    bytes: Uint8Array,
+  ) {
+    const face = faces.get(bytes) ?? readTrueType(bytes);
+    faces.set(bytes, face);
+    this.face = face;
+    this.reference = this.object({});
+  }
+
+  /** Its name on the current page. */
+  name(): string {
+    const { fonts } = this.document.page as unknown as { fonts: Record<string, unknown> };
+    fonts[resource] ??= this.reference;
+    return `/${resource}`;
+  }
+
+  /**
+   * The text as the operand of TJ: hexadecimal glyph numbers, whatever it says, with kerning between them. Each character
+   * is one letter, as wide and as kerned as in `textWidth`: no ligatures, so that every box holds.
+   */
+  encode(text: string): string {
+    const before = this.encoded.get(text);
+    if (before !== undefined) return before;
+    const encoded = this.encodeAnew(text);
+    this.encoded.set(text, encoded);
+    return encoded;
+  }
+
+  private encodeAnew(text: string): string {
+    const characters = [...text];
+    const parts = characters.map((character, i) => {
+      const kern = glyphOf(character).kerning.get(characters[i + 1] ?? '') ?? 0;
+      const code = this.codeOf(character);
+      return kern === 0 ? code : `${code}> ${formatNumber(-kern * inThousandths)} <`;
+    });
+    return `[<${parts.join('')}>]`;
+  }
+
+  private codeOf(character: string): string {
+    const glyph = this.face.glyphOf(character.codePointAt(0)!);
+    if (!this.used.has(glyph)) this.used.set(glyph, character);
+    return hex(glyph);
+  }
+
+  /** Writes the font, with what the document uses of it. */
+  end(): void {
+    const glyphs = [...this.used.keys()].sort((a, b) => a - b);
+    const toUnicode = this.object({});
+    toUnicode.end(characterMap(glyphs.map((glyph) => [glyph, this.used.get(glyph)!])));
+    Object.assign(this.reference.data, {
+      Type: 'Font',
+      Subtype: 'Type0',
+      BaseFont: baseFont,
+      Encoding: 'Identity-H',
+      DescendantFonts: [this.descendant(glyphs)],
+      ToUnicode: toUnicode,
+    });
+    this.reference.end();
+  }
+
+  private descendant(glyphs: readonly number[]): Reference {
+    const widthOf = (glyph: number): number =>
+      glyphOf(this.used.get(glyph)!).advance * inThousandths;
+    const descendant = this.object({
+      Type: 'Font',
+      Subtype: 'CIDFontType2',
+      BaseFont: baseFont,
+      CIDSystemInfo: {
+        // pdfkit writes these as strings, not as names
+        Registry: new String('Adobe'),
+        Ordering: new String('Identity'),
+        Supplement: 0,
+      },
+      CIDToGIDMap: 'Identity',
+      FontDescriptor: this.descriptor(glyphs),
+      W: glyphs.flatMap((glyph) => [glyph, [widthOf(glyph)]]),
+    });
+    descendant.end();
+    return descendant;
+  }
+
+  /** Heights from the font's own tables; a non-symbolic flag would promise an encoding that isn't used. */
+  private descriptor(glyphs: readonly number[]): Reference {
+    const head = viewOf(this.face.tables.get('head')!);
+    const hhea = viewOf(this.face.tables.get('hhea')!);
+    const file = this.object({});
+    file.write(subsetOf(this.face, glyphs));
+    file.end();
+    const symbolic = 4;
+    const descriptor = this.object({
+      Type: 'FontDescriptor',
+      FontName: baseFont,
+      Flags: symbolic,
+      FontBBox: [36, 38, 40, 42].map((at) => head.getInt16(at) * inThousandths),
+      ItalicAngle: 0,
+      Ascent: hhea.getInt16(4) * inThousandths,
+      Descent: hhea.getInt16(6) * inThousandths,
+      CapHeight: capHeight * inThousandths,
+      // unknown to the font; 0 says so
+      StemV: 0,
+      FontFile2: file,
+    });
+    descriptor.end();
+    return descriptor;
+  }
+
+  private object(data: Record<string, unknown>): Reference {
+    return this.document.ref(data) as unknown as Reference;
+  }
 }
 
-/** What pdfkit asks of a font file, and what we use of it. Lengths in font units. */
-interface Face {
-  glyphForCodePoint(code: number): unknown;
-  layout(text: string): FaceRun;
+function hex(number: number): string {
+  return number.toString(16).padStart(4, '0');
 }
 
-/** pdfkit scales the positions in place and adds each glyph's own width. */
-interface FaceRun {
-  readonly glyphs: readonly unknown[];
-  readonly positions: readonly { xAdvance: number }[];
+/** ISO 32000-1, 9.10.3: at most a hundred entries to a block. */
+const longestBlock = 100;
+
+/** Which character each glyph shows, so that text can be searched and copied. */
+function characterMap(pairs: readonly (readonly [glyph: number, character: string])[]): string {
+  const blocks: string[] = [];
+  for (let i = 0; i < pairs.length; i += longestBlock) {
+    const block = pairs.slice(i, i + longestBlock);
+    const lines = block.map(([glyph, character]) => `<${hex(glyph)}> <${utf16(character)}>`);
+    blocks.push(`${block.length} beginbfchar`, ...lines, 'endbfchar');
+  }
+  return [
+    '/CIDInit /ProcSet findresource begin',
+    '12 dict begin',
+    'begincmap',
+    '/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def',
+    '/CMapName /Adobe-Identity-UCS def',
+    '/CMapType 2 def',
+    '1 begincodespacerange',
+    '<0000> <ffff>',
+    'endcodespacerange',
+    ...blocks,
+    'endcmap',
+    'CMapName currentdict /CMap defineresource pop',
+    'end',
+    'end',
+  ].join('\n');
 }
 
-const faces = new WeakMap<Uint8Array, Face>();
-
-/** Makes the font the document's own. Reading its tables takes longer than a page: the same bytes are read once only. */
-export function useFont(document: PDFKit.PDFDocument, bytes: Uint8Array): void {
-  const known = faces.get(bytes);
-  // pdfkit takes a font that it has read before as well as bytes, but its types don't say so
-  document.font((known ?? bytes) as Uint8Array);
-  if (known) return;
-  const { font } = fontOf(document);
-  font.layout = (text) => layOut(font, text);
-  faces.set(bytes, font);
-}
-
-/** Each character is one letter, as wide and as kerned as in `textWidth`: no ligatures, so that every box holds. */
-function layOut(face: Face, text: string): FaceRun {
-  const characters = [...text];
-  return {
-    glyphs: characters.map((character) => face.glyphForCodePoint(character.codePointAt(0)!)),
-    positions: characters.map((character, i) => {
-      const { advance, kerning } = glyphOf(character);
-      return { xAdvance: advance + (kerning.get(characters[i + 1] ?? '') ?? 0) };
-    }),
-  };
-}
-
-/** The name of the font on the current page. */
-export function fontName(document: PDFKit.PDFDocument): string {
-  const font = fontOf(document);
-  const { fonts } = document.page as unknown as { fonts: Record<string, unknown> };
-  fonts[font.id] ??= font.ref();
-  return `/${font.id}`;
-}
-
-/** The text as the operand of TJ: hexadecimal glyph numbers, whatever it says, with kerning between them. */
-export function encodeText(document: PDFKit.PDFDocument, text: string): string {
-  // with a list of features, even an empty one, pdfkit sets the text in one piece
-  const [codes, advances] = fontOf(document).encode(text, []);
-  const parts = codes.map((code, i) => {
-    const { xAdvance, advanceWidth } = advances[i]!;
-    const kern = formatNumber(advanceWidth - xAdvance);
-    return kern === '0' || i === codes.length - 1 ? code : `${code}> ${kern} <`;
-  });
-  return `[<${parts.join('')}>]`;
-}
-
-function fontOf(document: PDFKit.PDFDocument): EmbeddedFont {
-  return (document as unknown as { _font: EmbeddedFont })._font;
+function utf16(character: string): string {
+  return Array.from({ length: character.length }, (_, i) => hex(character.charCodeAt(i))).join('');
 }

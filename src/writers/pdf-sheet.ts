@@ -5,14 +5,14 @@ import type { Bounds } from '../geometry/measure.js';
 import type { Ink, Placed, Sheet, SheetLettering, SheetStroke } from '../sheets/sheet.js';
 import { formatNumber } from './number.js';
 import { pathOperators } from './pdf-curve.js';
-import { encodeText, fontName, sizeForCapitals } from './pdf-font.js';
+import { sizeForCapitals, type PdfFont } from './pdf-font.js';
 
 const pointsPerMillimetre = 72 / 25.4;
 /** ISO 32000-1, annex C.2: a page is at most 14,400 units long; beyond that its unit has to be larger. */
 const longestPage = 14_400;
 
 /** Adds the page. */
-export function drawSheet(document: PDFKit.PDFDocument, sheet: Sheet): void {
+export function drawSheet(document: PDFKit.PDFDocument, font: PdfFont, sheet: Sheet): void {
   const { width, height } = sheet;
   const longest = Math.max(width, height) * pointsPerMillimetre;
   const userUnit = Math.max(1, Math.ceil(longest / longestPage));
@@ -21,8 +21,8 @@ export function drawSheet(document: PDFKit.PDFDocument, sheet: Sheet): void {
   document.addPage(page as PDFKit.PDFDocumentOptions);
   const content = [
     toPage(sheet, scale),
-    ...sheet.content.flatMap((placed) => placedOperators(document, placed)),
-    ...inkOperators(document, sheet.furniture),
+    ...sheet.content.flatMap((placed) => placedOperators(font, placed)),
+    ...inkOperators(font, sheet.furniture),
   ];
   document.addContent(content.join('\n'));
 }
@@ -36,15 +36,15 @@ function toPage({ width, height, correction: { x, y } }: Sheet, scale: number): 
 }
 
 /** The lines end at the window; lettering lies within it. */
-function placedOperators(document: PDFKit.PDFDocument, placed: Placed): string[] {
-  return ['q', clip(placed.window), ...inkOperators(document, placed), 'Q'];
+function placedOperators(font: PdfFont, placed: Placed): string[] {
+  return ['q', clip(placed.window), ...inkOperators(font, placed), 'Q'];
 }
 
 function clip({ minX, minY, maxX, maxY }: Bounds): string {
   return `${[minX, minY, maxX - minX, maxY - minY].map(formatNumber).join(' ')} re W n`;
 }
 
-function inkOperators(document: PDFKit.PDFDocument, { strokes, letterings }: Ink): string[] {
+function inkOperators(font: PdfFont, { strokes, letterings }: Ink): string[] {
   const operators: string[] = [];
   let current = '';
   for (const stroke of strokes) {
@@ -55,7 +55,7 @@ function inkOperators(document: PDFKit.PDFDocument, { strokes, letterings }: Ink
     current = style;
     operators.push(path, 'S');
   }
-  return [...operators, ...letterings.map((lettering) => textOperators(document, lettering))];
+  return [...operators, ...letterings.map((lettering) => textOperators(font, lettering))];
 }
 
 function styleOperators({ lineType, width }: SheetStroke): string {
@@ -63,7 +63,7 @@ function styleOperators({ lineType, width }: SheetStroke): string {
   return `${formatNumber(width)} w [${dashes.join(' ')}] 0 d`;
 }
 
-function textOperators(document: PDFKit.PDFDocument, lettering: SheetLettering): string {
+function textOperators(font: PdfFont, lettering: SheetLettering): string {
   const { at, height, align, angle } = lettering;
   const text = printable(lettering.text);
   const share = { left: 0, centre: 0.5, right: 1 }[align];
@@ -72,8 +72,7 @@ function textOperators(document: PDFKit.PDFDocument, lettering: SheetLettering):
   const place = [at.x - before * cos, at.y - before * sin].map(formatNumber).join(' ');
   const turn = [cos, sin, -sin, cos].map(factor).join(' ');
   const size = formatNumber(height * sizeForCapitals);
-  const font = fontName(document);
-  return `BT ${font} ${size} Tf ${turn} ${place} Tm ${encodeText(document, text)} TJ ET`;
+  return `BT ${font.name()} ${size} Tf ${turn} ${place} Tm ${font.encode(text)} TJ ET`;
 }
 
 /** Nine decimals keep a page of metres true to the last decimal of its coordinates. */

@@ -2,7 +2,7 @@
 import PDFDocument from 'pdfkit';
 import { printable } from '../drawing/lettering.js';
 import type { Sheet } from '../sheets/sheet.js';
-import { useFont } from './pdf-font.js';
+import { PdfFont } from './pdf-font.js';
 import { drawSheet } from './pdf-sheet.js';
 
 export interface PdfOptions {
@@ -29,8 +29,9 @@ export async function toPdf(sheets: readonly Sheet[], options: PdfOptions): Prom
   });
   const bytes = collect(document);
   switchOffScaling(document);
-  useFont(document, options.font);
-  for (const sheet of sheets) drawSheet(document, sheet);
+  const font = new PdfFont(document, options.font);
+  for (const sheet of sheets) drawSheet(document, font, sheet);
+  font.end();
   document.end();
   return bytes;
 }

@@ -40,10 +40,22 @@ export function textsOf(bytes: Uint8Array): string[] {
 }
 
 function charactersOf(bytes: Uint8Array): string[] {
-  const map = streamsOf(bytes).find((stream) => stream.includes('beginbfrange'))!;
-  return [...map.matchAll(/\[((?:<[^>]*> ?)*)\]/g)].flatMap(([, entries]) =>
-    [...entries!.matchAll(/<([^>]*)>/g)].map(([, codes]) =>
-      String.fromCharCode(...codes!.split(' ').map((code) => parseInt(code, 16))),
-    ),
+  const map = streamsOf(bytes).find((stream) => stream.includes('beginbfchar'))!;
+  const table: string[] = [];
+  for (const [, glyph, units] of map.matchAll(/^<([0-9a-f]{4})> <((?:[0-9a-f]{4})+)>$/gm))
+    table[parseInt(glyph!, 16)] = String.fromCharCode(
+      ...units!.match(/.{4}/g)!.map((unit) => parseInt(unit, 16)),
+    );
+  return table;
+}
+
+/** Widths of glyphs in thousandths of the size, from the font's table. */
+export function widthsOf(bytes: Uint8Array): Map<number, number> {
+  const [, table] = /\/W \[((?:\d+ \[[\d.]+\] ?)+)\]/.exec(latin(bytes))!;
+  return new Map(
+    [...table!.matchAll(/(\d+) \[([\d.]+)\]/g)].map(([, glyph, width]) => [
+      Number(glyph),
+      Number(width),
+    ]),
   );
 }

@@ -8,7 +8,7 @@ import { toSheets } from '../../src/sheets/sheets.js';
 import type { Ink, Sheet } from '../../src/sheets/sheet.js';
 import { toPdf } from '../../src/writers/pdf.js';
 import { round, tiny } from '../sheets/synthetic.js';
-import { latin, pageSizes, pagesOf, streamsOf, textsOf } from './pdf-reading.js';
+import { latin, pageSizes, pagesOf, streamsOf, textsOf, widthsOf } from './pdf-reading.js';
 
 const fontFile = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
 const font = new Uint8Array(readFileSync(fontFile));
@@ -92,13 +92,13 @@ describe('a PDF', () => {
     const [page] = pagesOf(bytes);
     const [, size] = /Tf|\/F1 ([\d.]+) Tf/.exec(page!)!;
     const [, operand] = /\[([^\]]*)\] TJ/.exec(page!)!;
-    const widths = /\/W \[0 \[([\d. ]+)\]\]/.exec(latin(bytes))![1]!.split(' ').map(Number);
+    const widths = widthsOf(bytes);
     const codes = [...operand!.matchAll(/<([0-9a-f]*)>/g)].flatMap(([, hex]) =>
       hex!.match(/.{4}/g)!,
     );
     const kerns = [...operand!.matchAll(/> ([-\d.]+) </g)].map(([, kern]) => Number(kern));
     const thousandths =
-      codes.reduce((sum, code) => sum + widths[parseInt(code, 16)]!, 0) -
+      codes.reduce((sum, code) => sum + widths.get(parseInt(code, 16))!, 0) -
       kerns.reduce((sum, kern) => sum + kern, 0);
     expect(codes).toHaveLength([...words].length);
     expect(kerns.some((kern) => kern > 0)).toBe(true);
