@@ -19,9 +19,12 @@ function usedInputs({ inputs }: Metafile['outputs'][string]): string[] {
   return Object.keys(inputs).filter((name) => inputs[name]!.bytesInOutput > 0);
 }
 
-/** `node_modules/fontkit`, also where a package has its own copy of another; nothing for our own files. */
+/**
+ * `node_modules/pdfkit`, also where a package has its own copy of another or the folder is a link to one elsewhere;
+ * nothing for our own files.
+ */
 function packageFolder(input: string): string[] {
-  const match = /^node_modules\/(?:.*\/node_modules\/)?(?:@[^/]+\/)?[^/]+/.exec(input);
+  const match = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/.exec(input);
   return match ? [match[0]] : [];
 }
 
