@@ -31,6 +31,8 @@ export interface DrawOptions {
   /** what the printed 100 mm square measured, across and along the page, mm */
   readonly printed?: { readonly across: number; readonly along: number };
   readonly fan?: { readonly from: number; readonly to: number };
+  /** what the boards of a head are nested on, mm, its width along the grain */
+  readonly router?: { readonly sheet: { readonly width: number; readonly height: number } };
   readonly language?: Language;
   /** lettering in DXF as text or as outlines */
   readonly letteringAs?: 'text' | 'outlines';
@@ -46,7 +48,12 @@ export interface OutFile {
 /** The drawings of a vessel, as values. */
 export function drawVessel(vessel: Vessel, options: Partial<DrawOptions> = {}): Drawing[] {
   const words = languages[options.language ?? 'en'];
-  return drawPieces(vessel, { words, ...(options.fan && { fan: options.fan }) }, options.pieces);
+  const { fan, router } = options;
+  return drawPieces(
+    vessel,
+    { words, ...(fan && { fan }), ...(router && { router }) },
+    options.pieces,
+  );
 }
 
 /** Every drawing in every format that is asked for. */

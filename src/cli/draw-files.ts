@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { packVessel, type Vessel } from '../index.js';
 import { inMillimetres, type DrawingOptions } from './draw-options.js';
 import type { Io } from './io.js';
+import type { Plank } from './option-values.js';
 import type { FileToWrite } from './write-whole.js';
 
 /** A file with its path as people are told it. */
@@ -12,7 +13,7 @@ export type DrawnFile = FileToWrite & { readonly shown: string };
 export async function drawnFiles(
   vessel: Vessel,
   folder: string,
-  { formats, pieces, paper, printed, fan, lettering }: DrawingOptions,
+  { formats, pieces, paper, printed, fan, plank, lettering }: DrawingOptions,
   io: Io,
 ): Promise<DrawnFile[]> {
   const pack = await packVessel(vessel, {
@@ -22,12 +23,19 @@ export async function drawnFiles(
     ...(paper && { paper }),
     ...(printed && { printed }),
     ...(fan && { fan: inMillimetres(fan, vessel.spec.units) }),
+    ...(plank && { router: { sheet: sheetOf(plank, vessel.spec.units) } }),
     ...(lettering && { letteringAs: lettering }),
   });
   return pack.map(({ name, content }) => {
     const shown = join(folder, safe(name));
     return { path: resolve(io.folder, shown), content, shown };
   });
+}
+
+/** Boards lie with their grain along the plank, which is `x` in the drawing. */
+function sheetOf({ length, width }: Plank, units: 'mm' | 'in'): { width: number; height: number } {
+  const { from, to } = inMillimetres({ from: length, to: width }, units);
+  return { width: from, height: to };
 }
 
 /** Names come from the pieces, never from a title; this is the lock on that door. */

@@ -1,6 +1,6 @@
 /** The options of `draw`, and what can be wrong with them together or with a vessel. */
 import type { DrawOptions, Vessel } from '../index.js';
-import type { Range } from './option-values.js';
+import type { Plank, Range } from './option-values.js';
 
 export interface DrawingOptions {
   readonly out: string;
@@ -9,6 +9,7 @@ export interface DrawingOptions {
   readonly paper?: DrawOptions['paper'];
   readonly printed?: DrawOptions['printed'];
   readonly fan?: Range;
+  readonly plank?: Plank;
   readonly lettering?: DrawOptions['letteringAs'];
   readonly replace?: true;
   readonly quiet?: true;
@@ -16,13 +17,15 @@ export interface DrawingOptions {
 
 /** Why an option has nothing to act on, or null. A mistyped command is better refused than half done. */
 export function optionWithoutUse(options: DrawingOptions): string | null {
-  const { formats, pieces, paper, printed, fan, lettering } = options;
+  const { formats, pieces, paper, printed, fan, plank, lettering } = options;
   if ((paper || printed) && !formats.includes('pdf'))
     return `--${paper ? 'paper' : 'printed'} is for PDF, and --formats leaves pdf out`;
   if (lettering && !formats.includes('dxf'))
     return '--lettering is for DXF, and --formats leaves dxf out';
   if (fan && pieces && !pieces.includes('stave-fan'))
     return '--fan is for the piece stave-fan, and --pieces leaves it out';
+  if (plank && pieces && !pieces.includes('head-router'))
+    return '--plank is for the piece head-router, and --pieces leaves it out';
   return null;
 }
 
@@ -38,6 +41,17 @@ export function fanThatCannotBe(fan: Range, { spec }: Vessel): string | null {
   const step = spec.units === 'in' ? 25.4 / 4 : 5;
   if ((to - from) / step > mostWidths)
     return `--fan: from ${fan.from} to ${fan.to} ${spec.units} is more than ${mostWidths} widths`;
+  return null;
+}
+
+/** Longer or wider than any plank or sheet that is sold, by far. */
+const largestPlank = 20_000;
+
+/** Why boards cannot be cut from such a plank, or null. */
+export function plankThatCannotBe({ length, width }: Plank, { spec }: Vessel): string | null {
+  const { from, to } = inMillimetres({ from: width, to: length }, spec.units);
+  if (Math.max(from, to) > largestPlank)
+    return `--plank: ${length} by ${width} ${spec.units} is more than ${largestPlank / 1000} m`;
   return null;
 }
 

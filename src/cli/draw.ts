@@ -3,12 +3,17 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { formats, paperNames, pieces } from '../index.js';
 import { drawnFiles, type DrawnFile } from './draw-files.js';
-import { fanThatCannotBe, optionWithoutUse, type DrawingOptions } from './draw-options.js';
+import {
+  fanThatCannotBe,
+  optionWithoutUse,
+  plankThatCannotBe,
+  type DrawingOptions,
+} from './draw-options.js';
 import { drawReport } from './draw-report.js';
 import { exitCode, type Answer } from './exit-code.js';
 import { foldersFor } from './folders.js';
 import type { Io } from './io.js';
-import { fanOf, oneOf, printedOf, someOf } from './option-values.js';
+import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
 import { planSpecs, sayWarnings, type Planned } from './plans.js';
 import { oneLine } from './say.js';
 import { writeWhole } from './write-whole.js';
@@ -62,6 +67,11 @@ function addChoices(command: Command): Command {
     )
     .option('--fan <range>', 'stave-fan: widths in the units of the spec, such as 60-110', fanOf)
     .option(
+      '--plank <size>',
+      'head-router: length x width to cut boards from, in the units of the spec, such as 2000x250',
+      plankOf,
+    )
+    .option(
       '--lettering <how>',
       'DXF: lettering as text or as outlines; text unless given',
       oneOf(lettering),
@@ -81,7 +91,7 @@ async function draw(
   if (idle) return refuse(idle, io);
   const planned = await planSpecs(specs, io);
   if (!planned) return exitCode.badInput;
-  const unfit = unfitFan(planned, options);
+  const unfit = unfitSizes(planned, options);
   if (unfit) return refuse(unfit, io);
   if (!options.quiet) sayWarnings(planned, io);
   const files: DrawnFile[] = [];
@@ -93,9 +103,12 @@ async function draw(
   return write(files, options, io);
 }
 
-function unfitFan(planned: readonly Planned[], { fan }: DrawingOptions): string | null {
-  if (!fan) return null;
-  return planned.map(({ vessel }) => fanThatCannotBe(fan, vessel)).find((text) => text) ?? null;
+function unfitSizes(planned: readonly Planned[], { fan, plank }: DrawingOptions): string | null {
+  const faults = planned.flatMap(({ vessel }) => [
+    fan ? fanThatCannotBe(fan, vessel) : null,
+    plank ? plankThatCannotBe(plank, vessel) : null,
+  ]);
+  return faults.find((text) => text !== null) ?? null;
 }
 
 function write(files: readonly DrawnFile[], options: DrawingOptions, io: Io): 0 | 2 {

@@ -57,3 +57,19 @@ export function fanOf(text: string): Range {
     throw new InvalidArgumentError('The first width is above 0 and not above the second.');
   return { from, to };
 }
+
+export interface Plank {
+  readonly length: number;
+  readonly width: number;
+}
+
+/** `2000x250`: length along the grain and width, in the units of the spec. */
+export function plankOf(text: string): Plank {
+  const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*$/i.exec(text);
+  const [length, width] = [Number(match?.[1]), Number(match?.[2])];
+  if (!(length > 0 && width > 0))
+    throw new InvalidArgumentError(
+      'Give the length along the grain and the width, such as 2000x250.',
+    );
+  return { length, width };
+}

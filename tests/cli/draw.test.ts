@@ -94,6 +94,26 @@ test('lettering as outlines leaves no text in the DXF', async () => {
   expect(workshop.read('out/stave.dxf')).not.toMatch(/\nTEXT\n/);
 });
 
+test('boards of a head are nested on the plank that is given, in the units of the spec', async () => {
+  const workshop = new Workshop();
+  workshop.write('cask.yaml', (await workshop.run(['new', 'wine-cask-225'])).out);
+  workshop.write('in.yaml', (await workshop.run(['new', 'keg-10-inches'])).out);
+  const nested = ['--pieces', 'head-router', '--formats', 'dxf', '--plank'];
+  const drawn = async (spec: string, out: string, size: string) =>
+    (await workshop.run(['draw', spec, '--out', out, ...nested, size])).code;
+  // a sheet that holds all six boards of the cask, and the same for the keg: 40 x 30 in
+  expect(await drawn('cask.yaml', 'a', '1250x1250')).toBe(0);
+  expect(workshop.read('a/head-router-1.dxf')).toContain('1250');
+  expect(await drawn('in.yaml', 'b', '40x30')).toBe(0);
+  expect(workshop.read('b/head-router-1.dxf')).toContain('1016');
+  // a plank as wide as one board takes several
+  expect(await drawn('cask.yaml', 'c', '620x150')).toBe(0);
+  expect(
+    workshop.files().filter((name) => name.startsWith('c/head-router')).length,
+  ).toBeGreaterThan(2);
+  expect(await drawn('cask.yaml', 'd', '30000x500')).toBe(2);
+});
+
 test('the fan takes its widths in the units of the spec', async () => {
   const inches = 'vessel: tub\nunits: in\nheight: 12\ntop: 12\nbottom: 10\nstaves: { count: 16 }\n';
   const workshop = new Workshop({ 'bucket.yaml': bucket, 'in.yaml': inches });
@@ -114,6 +134,8 @@ describe('values of options', () => {
     ['--printed', '99,6x99,8', '99.6x99.8'],
     ['--printed', 'NaNx1', '99.6x99.8'],
     ['--printed', '1e2x100', '99.6x99.8'],
+    ['--plank', '0x200', '2000x250'],
+    ['--plank', '2000', '2000x250'],
     ['--fan', '60', '60-110'],
     ['--fan', '110-60', 'not above the second'],
     ['--fan', '0-60', 'above 0'],
