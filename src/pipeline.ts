@@ -10,15 +10,18 @@ import { withLegend } from './drawing/legend.js';
 import type { Drawing } from './drawing/drawing.js';
 import { paperView } from './drawing/for-paper.js';
 import { letteringCurves } from './drawing/lettering.js';
+import { wordsIn, type Language } from './language.js';
 import { drawPieces } from './pieces/index.js';
-import { languages, type Language } from './pieces/words/index.js';
-import { toSheets } from './sheets/sheets.js';
+import { pieceWords, type Words } from './pieces/words/index.js';
 import type { PaperName } from './sheets/paper.js';
+import { toSheets } from './sheets/sheets.js';
+import { sheetWords, type SheetWords } from './sheets/words.js';
 import type { Spec } from './spec/spec.js';
 import { writeSpec } from './spec/write.js';
 import type { Vessel } from './vessel/vessel.js';
 import { toDxf } from './writers/dxf.js';
 import { toHtml } from './writers/html.js';
+import { indexPageWords } from './writers/index-page.words.js';
 import { toSvg } from './writers/svg.js';
 
 export type Format = 'svg' | 'dxf' | 'pdf';
@@ -33,6 +36,7 @@ export interface DrawOptions {
   readonly fan?: { readonly from: number; readonly to: number };
   /** what the boards of a head are nested on, mm, its width along the grain */
   readonly router?: { readonly sheet: { readonly width: number; readonly height: number } };
+  /** of all that people read on drawings, on sheets and on the page that shows them; English unless given */
   readonly language?: Language;
   /** lettering in DXF as text or as outlines */
   readonly letteringAs?: 'text' | 'outlines';
@@ -45,30 +49,29 @@ export interface OutFile {
   readonly content: string | Uint8Array;
 }
 
-/** The drawings of a vessel, as values. */
-export function drawVessel(vessel: Vessel, options: Partial<DrawOptions> = {}): Drawing[] {
-  const words = languages[options.language ?? 'en'];
-  const { fan, router } = options;
-  return drawPieces(
-    vessel,
-    { words, ...(fan && { fan }), ...(router && { router }) },
-    options.pieces,
-  );
+/** The drawings of a vessel, as values, in English unless other words are given. */
+export function drawVessel(
+  vessel: Vessel,
+  options: Pick<DrawOptions, 'pieces' | 'fan' | 'router'> & { readonly words?: Words } = {},
+): Drawing[] {
+  const { words = pieceWords.en, fan, router, pieces } = options;
+  return drawPieces(vessel, { words, ...(fan && { fan }), ...(router && { router }) }, pieces);
 }
 
 /** Every drawing in every format that is asked for. */
 export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
-  return render(drawVessel(vessel, options), vessel.spec, options);
+  return render(await drawn(vessel, options), vessel.spec, options);
 }
 
 /** A folder's worth: the drawings, the spec with every default written out, a page that shows them. Empty without drawings. */
 export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
   const { spec } = vessel;
-  const drawings = drawVessel(vessel, options);
+  const drawings = await drawn(vessel, options);
   if (drawings.length === 0) return [];
   const files = await render(drawings, spec, options);
   const pieces = drawings.map(({ name, title }) => ({ name, title, formats: options.formats }));
-  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml' });
+  const words = await wordsIn(indexPageWords, options.language ?? 'en');
+  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml' }, words);
   return [
     { name: 'spec.yaml', content: writeSpec(spec) },
     { name: 'index.html', content: page },
@@ -76,40 +79,54 @@ export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<
   ];
 }
 
+async function drawn(vessel: Vessel, { language = 'en', ...options }: DrawOptions) {
+  return drawVessel(vessel, { ...options, words: await wordsIn(pieceWords, language) });
+}
+
 async function render(
   drawings: readonly Drawing[],
   spec: Spec,
   options: DrawOptions,
 ): Promise<OutFile[]> {
+  const terms = await wordsIn(sheetWords, options.language ?? 'en');
   const files: OutFile[] = [];
   for (const drawing of drawings) {
     const isLettered = options.formats.some((format) => format !== 'pdf');
     const lettered = isLettered ? withLegend(drawing) : drawing;
     for (const format of options.formats) {
-      const content = await writers[format](format === 'pdf' ? drawing : lettered, spec, options);
+      const view = format === 'pdf' ? drawing : lettered;
+      const content = await writers[format](view, { spec, options, terms });
       files.push({ name: `${drawing.name}.${format}`, content });
     }
   }
   return files;
 }
 
+interface Job {
+  readonly spec: Spec;
+  readonly options: DrawOptions;
+  readonly terms: SheetWords;
+}
+
 /** SVG and DXF are given the drawing with its legend set below it; on paper the legend has a place of its own. */
-type Writer = (drawing: Drawing, spec: Spec, options: DrawOptions) => string | Promise<Uint8Array>;
+type Writer = (drawing: Drawing, job: Job) => string | Promise<Uint8Array>;
 
 const writers: Record<Format, Writer> = {
   svg: (drawing) => toSvg(drawing),
-  dxf: (drawing, _spec, { letteringAs }) => {
+  dxf: (drawing, { options: { letteringAs } }) => {
     return letteringAs === 'outlines'
       ? toDxf(drawing, { letteringAs, outlinesOf: letteringCurves })
       : toDxf(drawing);
   },
-  pdf: async (drawing, spec, { paper, printed, font }) => {
+  pdf: async (drawing, { spec, options, terms }) => {
+    const { paper, printed, font } = options;
     if (!font) throw new Error('a PDF needs a font');
     const view = paper === 'full' ? drawing : paperView(drawing);
     const sheets = toSheets(view, {
       paper: paper ?? (spec.units === 'in' ? 'letter' : 'a4'),
       titleBlock: { ...spec.sheet, title: drawing.title, subtitle: drawing.subject },
       units: spec.units,
+      words: terms,
       ...(printed && { printed }),
     });
     const { toPdf } = await import('./writers/pdf.js');

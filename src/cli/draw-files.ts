@@ -13,12 +13,13 @@ export type DrawnFile = FileToWrite & { readonly shown: string };
 export async function drawnFiles(
   vessel: Vessel,
   folder: string,
-  { formats, pieces, paper, printed, fan, plank, lettering }: DrawingOptions,
+  { formats, pieces, paper, printed, fan, plank, lettering, language }: DrawingOptions,
   io: Io,
 ): Promise<DrawnFile[]> {
   const pack = await packVessel(vessel, {
     formats,
     font: io.font,
+    language,
     ...(pieces && { pieces }),
     ...(paper && { paper }),
     ...(printed && { printed }),

@@ -1,8 +1,9 @@
 /** The options of `draw`, and what can be wrong with them together or with a vessel. */
 import type { DrawOptions, Vessel } from '../index.js';
+import type { Speaking } from './language-option.js';
 import type { Plank, Range } from './option-values.js';
 
-export interface DrawingOptions {
+export interface DrawingOptions extends Speaking {
   readonly out: string;
   readonly formats: DrawOptions['formats'];
   readonly pieces?: readonly string[];

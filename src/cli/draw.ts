@@ -13,6 +13,7 @@ import { drawReport } from './draw-report.js';
 import { exitCode, type Answer } from './exit-code.js';
 import { foldersFor } from './folders.js';
 import type { Io } from './io.js';
+import { addLanguage } from './language-option.js';
 import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
 import { planSpecs, sayWarnings, type Planned } from './plans.js';
 import { oneLine } from './say.js';
@@ -31,6 +32,7 @@ Examples:
   staveloft draw my-cask.yaml --out my-cask
   staveloft draw my-cask.yaml --out my-cask --pieces stave,head --formats dxf
   staveloft draw my-cask.yaml --out my-cask --paper a3 --printed 99.6x99.8 --replace
+  staveloft draw my-cask.yaml --out mein-fass --language de
   staveloft draw keg.yaml bucket.yaml --out patterns     a folder for each: patterns/keg ...
 
 Print PDF files at actual size, 100 %, and measure the square on the sheet before you cut.`;
@@ -52,7 +54,7 @@ export function addDraw(program: Command, io: Io, answer: Answer): void {
 function addChoices(command: Command): Command {
   const lettering = ['text', 'outlines'] as const;
   const names = pieces.map(({ name }) => name);
-  return command
+  return addLanguage(command)
     .option('--formats <list>', 'some of svg, dxf, pdf; all unless given', someOf(formats))
     .option('--pieces <list>', 'some of the pieces below', someOf(names))
     .option(
@@ -81,7 +83,7 @@ function addChoices(command: Command): Command {
 
 async function draw(
   specs: readonly string[],
-  given: Partial<DrawingOptions> & { out: string },
+  given: Partial<DrawingOptions> & Pick<DrawingOptions, 'out' | 'language'>,
   io: Io,
 ): Promise<0 | 2> {
   const options = { ...given, formats: given.formats ?? formats };

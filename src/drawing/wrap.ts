@@ -20,7 +20,7 @@ export function wrap(text: string, height: number, width: number): readonly stri
 }
 
 function wrapAnew(text: string, height: number, width: number): string[] {
-  const words = printable(text.replaceAll(/\s/g, ' '))
+  const words = printable(text.replaceAll(/[^\S\u00a0]/g, ' '))
     .split(' ')
     .filter((word) => word !== '')
     .flatMap((word) =>

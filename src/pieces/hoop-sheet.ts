@@ -39,7 +39,7 @@ export function hoopSheets(vessel: Vessel, words: Words): Drawing[] {
 
 function sheetDrawing(view: View): Drawing {
   const { strap, words } = view;
-  const title = words.hoops.sheet.title(strap.number, strap.spec.name);
+  const title = words.hoops.sheet.title(strap.number, words.hoopName(strap.spec.name));
   const legend = legendOf(view);
   const drawing = drawingOf(`hoop-sheet-${strap.number}`, title, wholePart(view), legend);
   const ends = endsPart(view);
@@ -127,7 +127,7 @@ function sheetWords({ sheet, strap, vessel, words }: View): string[] {
   const text = (mm: number): string => shortLengthText(mm, vessel.spec.units);
   const { short, long, sweep, title } = words.hoops.sheet;
   return [
-    title(strap.number, strap.spec.name),
+    title(strap.number, words.hoopName(strap.spec.name)),
     `${short(text(sheet.shortRadius))} · ${long(text(sheet.longRadius))} · ${sweep(angleText(sheet.sweep))}`,
   ];
 }

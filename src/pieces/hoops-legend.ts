@@ -47,7 +47,7 @@ function girthTable(straps: readonly Strap[], { spec }: Vessel, words: Words): T
   const rows = straps.flatMap(({ number, hoops }) =>
     hoops.map((hoop) => [
       String(number),
-      hoop.spec.name,
+      words.hoopName(hoop.spec.name),
       words.ends[hoop.end],
       text(hoop.nearGirth),
       text(hoop.farGirth),

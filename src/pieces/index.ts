@@ -1,5 +1,7 @@
 /** The list of pieces: what can be drawn of a vessel, in the order in which it is shown. To add one, add a line. */
 import type { Drawing } from '../drawing/drawing.js';
+import { typesetDrawing } from '../drawing/typeset.js';
+import { asWritten } from '../language.js';
 import type { Vessel } from '../vessel/vessel.js';
 import { backingGauge } from './backing-gauge.js';
 import { bilgeSweep } from './bilge-sweep.js';
@@ -181,7 +183,11 @@ export function drawPieces(
     ? pieces.filter((piece) => names.includes(piece.name))
     : pieces.filter((piece) => !piece.onRequest);
   const subject = vessel.spec.title;
+  const { typeset } = options.words;
   return wanted.flatMap((piece) =>
-    piece.draw(vessel, options).map((each) => ({ ...each, subject })),
+    piece.draw(vessel, options).map((each) => ({
+      ...(typeset === asWritten ? each : typesetDrawing(each, typeset)),
+      subject,
+    })),
   );
 }

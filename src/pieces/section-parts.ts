@@ -9,7 +9,7 @@ import { namedHeads } from './head-names.js';
 import type { Words } from './words/index.js';
 
 export interface PartItem {
-  /** `3`, or `2.1` for a part of item 2 */
+  /** `3`, or `2a` for a part of item 2; a point would be taken for a decimal */
   readonly item: string;
   readonly part: string;
   readonly count: number;
@@ -30,7 +30,7 @@ export function partsOf(vessel: Vessel, words: Words): PartItem[] {
     ...bungEntries(vessel, words).map((entry) => [entry]),
   ];
   return groups.flatMap((group, i) =>
-    group.map((entry, k) => ({ item: k === 0 ? String(i + 1) : `${i + 1}.${k}`, ...entry })),
+    group.map((entry, k) => ({ item: `${i + 1}${letters(k)}`, ...entry })),
   );
 }
 
@@ -41,6 +41,13 @@ export function partsTable(parts: readonly PartItem[], vessel: Vessel, words: Wo
     headings: headings(words.unitNames[vessel.spec.units]),
     rows: parts.map(({ item, part, count, size }) => [item, part, String(count), size]),
   };
+}
+
+/** Nothing for 0, then `a` to `z`, `aa` and so on. */
+function letters(k: number): string {
+  if (k === 0) return '';
+  const last = String.fromCharCode(97 + ((k - 1) % 26));
+  return letters(Math.floor((k - 1) / 26)) + last;
 }
 
 const none = { hoops: [], heads: [] };

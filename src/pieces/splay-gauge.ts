@@ -88,7 +88,7 @@ function table(plates: readonly Plate[], { spec }: Vessel, words: Words): Table 
   const text = (mm: number): string => shortLengthText(mm, spec.units);
   const rows = plates.map(({ strap, radius, slope, chord, rise }) => [
     String(strap.number),
-    strap.spec.name,
+    words.hoopName(strap.spec.name),
     angleText(slope),
     per100Text(slope),
     splayPer100(strap.hoop).toFixed(2),

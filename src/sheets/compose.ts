@@ -13,7 +13,7 @@ import { centred, lowerLeft, take, topLeft } from './room.js';
 import type { Ink, Placed, Sheet } from './sheet.js';
 import type { TitleBlockEntry } from './title-block.js';
 import { titleBlockBox, titleBlockInk } from './title-block.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 /** Between the frame and what stands in it, and between two things in it, mm. */
 export const inset = 6;

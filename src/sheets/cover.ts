@@ -17,7 +17,7 @@ import type { Ink } from './sheet.js';
 import type { Tiling } from './tile.js';
 import type { TitleBlock } from './title-block.js';
 import { titleBlockBox } from './title-block.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 const gap = 8;
 const headingRoom = 8;

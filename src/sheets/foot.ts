@@ -7,7 +7,7 @@ import type { Units } from './proof.js';
 import { proofLines } from './proof.js';
 import type { Ink } from './sheet.js';
 import type { TitleBlockEntry } from './title-block.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 /** Between the window and the foot. */
 const gapAbove = 2;

@@ -9,7 +9,7 @@ import type { Size } from './paper.js';
 import { proofBlock } from './proof.js';
 import { heightOf, widthOf } from './rectangle.js';
 import { titleBlockHeight, titleBlockWidth } from './title-block.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 /** Heights are tried in steps of this, mm. */
 const step = 10;

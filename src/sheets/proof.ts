@@ -5,7 +5,7 @@ import { inkTogether, lineWidths, moveInk, rectangle, rule, words } from './ink.
 import type { Page } from './page.js';
 import type { Size } from './paper.js';
 import type { Ink } from './sheet.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 /** What the user measures in: 4 in are shown beside 100 mm where it is inches. */
 export type Units = 'mm' | 'in';

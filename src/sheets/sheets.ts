@@ -25,8 +25,7 @@ import { tileSheet, tilesOf } from './tile.js';
 import type { Placement } from './tiling.js';
 import { fewestTiles, placementsOf } from './tiling.js';
 import type { TitleBlock, TitleBlockEntry } from './title-block.js';
-import type { SheetWords } from './words.en.js';
-import { english } from './words.en.js';
+import { sheetWords, type SheetWords } from './words.js';
 
 export interface SheetOptions {
   readonly paper: PaperName;
@@ -67,7 +66,7 @@ export function toSheets(drawing: Drawing, options: SheetOptions): Sheet[] {
 }
 
 function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
-  const { paper, printed = trulyPrinted, words: terms = english } = options;
+  const { paper, printed = trulyPrinted, words: terms = sheetWords.en } = options;
   const frame = (composition: Composition): Unnumbered => {
     return (entry) => framed(composition, entry, terms);
   };

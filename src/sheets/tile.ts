@@ -15,7 +15,7 @@ import { settle } from './settle.js';
 import type { Ink, Sheet } from './sheet.js';
 import { stripWords } from './strip-words.js';
 import type { TitleBlockEntry } from './title-block.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 export interface Tiling {
   readonly page: Page;

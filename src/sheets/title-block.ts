@@ -7,7 +7,7 @@ import { inkTogether, lineWidths, rectangle, rule, words } from './ink.js';
 import { widthOf } from './rectangle.js';
 import type { Units } from './proof.js';
 import type { Ink } from './sheet.js';
-import type { SheetWords } from './words.en.js';
+import type { SheetWords } from './words.js';
 
 /** What the fields say; a field may be empty. The number of sheets and the scale are ours. */
 export interface TitleBlock {

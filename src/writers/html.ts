@@ -1,6 +1,6 @@
 /** A page that shows a vessel's patterns from the folder they lie in: no scripts, no network. Not to scale itself. */
 import { indexPageStyle } from './html-style.js';
-import { english, type IndexPageWords } from './index-page.words.en.js';
+import { indexPageWords, type IndexPageWords } from './index-page.words.js';
 import { escapeXml } from './svg-escape.js';
 
 export interface IndexPage {
@@ -15,7 +15,7 @@ export interface IndexPage {
   readonly spec: string;
 }
 
-export function toHtml(page: IndexPage, words: IndexPageWords = english): string {
+export function toHtml(page: IndexPage, words: IndexPageWords = indexPageWords.en): string {
   const title = escapeXml(page.title);
   return [
     '<!doctype html>',

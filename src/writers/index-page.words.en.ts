@@ -1,14 +1,5 @@
-/** Every word of the page that shows a vessel's patterns. Another language is another value of `IndexPageWords`. */
-
-export interface IndexPageWords {
-  readonly language: string;
-  readonly intro: string;
-  readonly noPicture: string;
-  readonly spec: string;
-  readonly formats: Readonly<Record<'svg' | 'dxf' | 'pdf', string>>;
-  /** each a heading and its sentences */
-  readonly sections: readonly { readonly heading: string; readonly lines: readonly string[] }[];
-}
+/** Every word of the page that shows a vessel's patterns, in English. */
+import type { IndexPageWords } from './index-page.words.js';
 
 export const english: IndexPageWords = {
   language: 'en',

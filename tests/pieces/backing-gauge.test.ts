@@ -2,11 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { backingGauge } from '../../src/pieces/backing-gauge.js';
 import { hollowingGauge } from '../../src/pieces/hollowing-gauge.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { arcsOf, curvesOn, type FoundArc } from './read-drawing.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const rho = (472.5 ** 2 + 53 ** 2) / 106;
 const atEnd = 286 / Math.sqrt(1 - (472.5 / rho) ** 2);
 

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { distanceTo } from '../../src/geometry/nearest.js';
 import { bilgeSweep } from '../../src/pieces/bilge-sweep.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { arcsOf, curvesOn, textsOf, uprightsOn } from './read-drawing.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const rho = (472.5 ** 2 + 53 ** 2) / 106;
 const platesOf = (text: string) => curvesOn(bilgeSweep(vesselOf(text), en), 'outline');
 

@@ -2,10 +2,8 @@
 import { expect, it } from 'vitest';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { compassCards } from '../../src/pieces/compass-card.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 it('has its 0 at the groove’s radius from the cross, a mark for each millimetre, and one at 1 % below the line', () => {
   const vessel = vesselOf(wineCask);

@@ -5,11 +5,10 @@ import { boundsOf } from '../../src/geometry/measure.js';
 import { crossLine } from '../../src/geometry/intersect.js';
 import { chimeGauges } from '../../src/pieces/chime-gauge.js';
 import { crozeGauges } from '../../src/pieces/croze-gauge.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { curvesOn } from './read-drawing.js';
 import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const outlineOf = (drawing: Parameters<typeof curvesOn>[0]): Curve =>
   curvesOn(drawing, 'outline')[0]!;
 

@@ -5,10 +5,9 @@ import { nominalHeights } from '../../src/drawing/heights.js';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { litresAtDip } from '../../src/capacity/dip-table.js';
 import { dipRods } from '../../src/pieces/dip-rod.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const outlines = (drawing: Drawing) =>
   drawing.strokes.filter(({ layer }) => layer === 'outline').map(({ curve }) => boundsOf(curve)!);
 

@@ -2,10 +2,8 @@
 import { expect, it } from 'vitest';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { dowelJigs } from '../../src/pieces/dowel-jig.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 it('has a hole at every place where any joint has a dowel, at mid-thickness', () => {
   const vessel = vesselOf(wineCask);

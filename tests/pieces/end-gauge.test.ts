@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Curve } from '../../src/geometry/curve.js';
 import { endGauge } from '../../src/pieces/end-gauge.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
 /** Angle of the arm from square: the notch's corner is the second vertex, the arm's foot the third. */
@@ -12,7 +12,7 @@ function inwardDegrees({ vertices }: Curve): number {
 }
 
 const gauges = (text: string): number[] =>
-  endGauge(vesselOf(text), languages.en).strokes.map(({ curve }) => inwardDegrees(curve));
+  endGauge(vesselOf(text), en).strokes.map(({ curve }) => inwardDegrees(curve));
 
 describe('the corner gauges', () => {
   it('of a wine cask lean inwards for the joints and outwards for the end cut', () => {

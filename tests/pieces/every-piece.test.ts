@@ -5,13 +5,15 @@ import { withLegend } from '../../src/drawing/legend.js';
 import type { Drawing, Stroke } from '../../src/drawing/drawing.js';
 import { segmentsOf } from '../../src/geometry/segment.js';
 import { drawPieces, pieces } from '../../src/pieces/index.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
+import { de } from '../../src/pieces/words/de.js';
+import { fr } from '../../src/pieces/words/fr.js';
 import { everyVessel, vesselOf } from './vessels.js';
 
 const everyName = pieces.map(({ name }) => name);
 
 describe.each(everyVessel)('%s', (_name, text) => {
-  const drawings = drawPieces(vesselOf(text), { words: languages.en }, everyName);
+  const drawings = drawPieces(vesselOf(text), { words: en }, everyName);
 
   it('has lettering that touches neither lines nor other lettering, with its legend and without', () => {
     for (const drawing of drawings) {
@@ -64,6 +66,24 @@ describe.each(everyVessel)('%s', (_name, text) => {
     }
   });
 });
+
+/** The longest words meet the largest and the smallest vessel; between them there is more room. */
+const inOtherLanguages = ['wine-cask-225.yaml', 'keg-10-inches.yaml'].flatMap((name) =>
+  Object.entries({ de, fr }).map(([language, words]) => ({ name, language, words })),
+);
+
+it.each(inOtherLanguages)(
+  '$name in $language: lettering touches neither lines nor other lettering',
+  ({ name, words }) => {
+    const [, text] = everyVessel.find(([each]) => each === name)!;
+    const drawings = drawPieces(vesselOf(text), { words }, everyName);
+    expect(drawings.length).toBeGreaterThan(20);
+    for (const drawing of drawings) {
+      expect(overlaps(drawing).map(touching), drawing.name).toEqual([]);
+      expect(overlaps(withLegend(drawing)).map(touching), drawing.name).toEqual([]);
+    }
+  },
+);
 
 function touching({ lettering, other }: ReturnType<typeof overlaps>[number]): string {
   return `${lettering.text} | ${'text' in other ? other.text : other.layer}`;

@@ -2,14 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { boundsOf, signedArea } from '../../src/geometry/measure.js';
 import { headRouters, type RouterOptions } from '../../src/pieces/head-router.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import type { Head } from '../../src/vessel/head.js';
 import { everyVessel, vesselOf, wineCask } from './vessels.js';
 
 const curvesOn = (drawing: Drawing, layer: string) =>
   drawing.strokes.filter((stroke) => stroke.layer === layer).map(({ curve }) => curve);
-const routers = (text: string, options?: RouterOptions) =>
-  headRouters(vesselOf(text), languages.en, options);
+const routers = (text: string, options?: RouterOptions) => headRouters(vesselOf(text), en, options);
 const areas = (drawings: readonly Drawing[], layer: string): number[] =>
   drawings.flatMap((each) => curvesOn(each, layer).map((curve) => Math.abs(signedArea(curve))));
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

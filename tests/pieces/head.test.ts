@@ -5,10 +5,9 @@ import { boundsOf, signedArea } from '../../src/geometry/measure.js';
 import { contains, distanceTo } from '../../src/geometry/nearest.js';
 import { headBoards } from '../../src/pieces/head-boards.js';
 import { heads } from '../../src/pieces/head.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const on = (drawing: Drawing, layer: string) =>
   drawing.strokes.filter((stroke) => stroke.layer === layer).map(({ curve }) => curve);
 const outlineOf = (drawing: Drawing) => on(drawing, 'outline')[0]!;

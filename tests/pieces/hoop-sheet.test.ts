@@ -4,11 +4,9 @@ import { overlaps } from '../../src/drawing/overlap.js';
 import { signedArea } from '../../src/geometry/measure.js';
 import { distance } from '../../src/geometry/vector.js';
 import { hoopSheets } from '../../src/pieces/hoop-sheet.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { arcsOf, curvesOn, holesOf } from './read-drawing.js';
 import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 describe('the ring sectors of a wide tub', () => {
   const vessel = vesselOf(wideTub);

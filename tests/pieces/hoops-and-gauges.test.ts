@@ -5,7 +5,7 @@ import type { Drawing } from '../../src/drawing/drawing.js';
 import { paperView } from '../../src/drawing/for-paper.js';
 import { overlaps } from '../../src/drawing/overlap.js';
 import { drawPieces } from '../../src/pieces/index.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import type { HoopSpec, Spec } from '../../src/spec/spec.js';
 import type { Vessel } from '../../src/vessel/vessel.js';
 import { arbitraryVessel, solved } from '../vessel/specs.js';
@@ -25,7 +25,7 @@ const names = [
 ];
 
 function expectClean(vessel: Vessel): void {
-  const drawings = drawPieces(vessel, { words: languages.en }, names);
+  const drawings = drawPieces(vessel, { words: en }, names);
   const views = drawings.flatMap((drawing): Drawing[] => [drawing, paperView(drawing)]);
   for (const view of views) {
     expect(overlaps(view), view.name).toEqual([]);

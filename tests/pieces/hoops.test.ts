@@ -5,11 +5,10 @@ import { overlaps } from '../../src/drawing/overlap.js';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { hoops } from '../../src/pieces/hoops.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { curvesOn, holesOf, textsOf, uprightsOn } from './read-drawing.js';
 import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const drawn = (text: string): Drawing => hoops(vesselOf(text), en)[0]!;
 
 const withHoops = (list: string): string => `${wineCask}hoops: [${list}]\n`;

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Curve, Point } from '../../src/geometry/curve.js';
 import { jointGauge } from '../../src/pieces/joint-gauge.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { arcsOf, curvesOn, textsOf } from './read-drawing.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const rho = (472.5 ** 2 + 53 ** 2) / 106;
 const endLean = Math.asin(472.5 / rho);
 const drawn = (text: string) => jointGauge(vesselOf(text), en);

@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { listingJig } from '../../src/pieces/listing-jig.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { curvesOn } from './read-drawing.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 /** The two fences run from end to end of the bed; the others on `station` are marks. */
 function fencesOf(text: string) {

@@ -1,10 +1,13 @@
 /** The patterns of every template on every paper: lettering stays on the sheet, and touches neither lines nor other lettering. */
 import { describe, expect, it } from 'vitest';
 import { paperView } from '../../src/drawing/for-paper.js';
-import { drawPieces } from '../../src/pieces/index.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { wordsIn } from '../../src/language.js';
+import { drawPieces, pieces } from '../../src/pieces/index.js';
+import { en } from '../../src/pieces/words/en.js';
+import { pieceWords } from '../../src/pieces/words/index.js';
 import { paperNames } from '../../src/sheets/paper.js';
 import { toSheets } from '../../src/sheets/sheets.js';
+import { sheetWords } from '../../src/sheets/words.js';
 import { faultsOn } from '../sheets/ink-faults.js';
 import { everyVessel, vesselOf } from './vessels.js';
 
@@ -14,7 +17,7 @@ const built = ['stave', 'stave-fan', 'head', 'head-edge', 'end-gauge'];
 
 describe.each(templates)('%s', (_name, text) => {
   const vessel = vesselOf(text);
-  const drawings = drawPieces(vessel, { words: languages.en }, built);
+  const drawings = drawPieces(vessel, { words: en }, built);
 
   it.each(paperNames)('has clear lettering on %s', (paper) => {
     for (const drawing of drawings) {
@@ -29,3 +32,26 @@ describe.each(templates)('%s', (_name, text) => {
     }
   });
 });
+
+/** The longest words, on the sheets that most printers hold. */
+const inOtherLanguages = (['de', 'fr'] as const).flatMap((language) => [
+  { name: 'wine-cask-225.yaml', language, paper: 'a4' as const },
+  { name: 'keg-10-inches.yaml', language, paper: 'letter' as const },
+]);
+
+it.each(inOtherLanguages)(
+  '$name in $language has clear lettering on $paper',
+  async ({ name, language, paper }) => {
+    const [, text] = templates.find(([each]) => each === name)!;
+    const vessel = vesselOf(text);
+    const words = await wordsIn(pieceWords, language);
+    const terms = await wordsIn(sheetWords, language);
+    const names = pieces.map((piece) => piece.name);
+    for (const drawing of drawPieces(vessel, { words }, names)) {
+      const titleBlock = { ...vessel.spec.sheet, title: drawing.title, subtitle: drawing.subject };
+      const options = { paper, titleBlock, units: vessel.spec.units, words: terms };
+      const faults = toSheets(paperView(drawing), options).flatMap((sheet) => faultsOn(sheet));
+      expect(faults, drawing.name).toEqual([]);
+    }
+  },
+);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { reductions } from '../../src/drawing/scale.js';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { raising } from '../../src/pieces/raising.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { toSheets } from '../../src/sheets/sheets.js';
 import { raisingOf } from '../../src/vessel/raising.js';
 import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
@@ -10,7 +10,7 @@ import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
 describe.each(everyVessel)('raising of %s', (_name, text) => {
   const vessel = vesselOf(text);
   const ring = raisingOf(vessel);
-  const drawing = raising(vessel, languages.en);
+  const drawing = raising(vessel, en);
   const scale = drawing.scale!;
   const seen = drawing.strokes.filter(({ layer }) => layer === 'joint').map(({ curve }) => curve);
   const staves = seen.filter(({ closed }) => !closed);
@@ -64,7 +64,7 @@ describe.each(everyVessel)('raising of %s', (_name, text) => {
 });
 
 describe('the table of girths', () => {
-  const rowsOf = (text: string) => raising(vesselOf(text), languages.en).legend.tables[0]!.rows;
+  const rowsOf = (text: string) => raising(vesselOf(text), en).legend.tables[0]!.rows;
 
   it('says that a cask is closed in its hoop only, and widest at the free end', () => {
     const [raised, hoop, bilge, free] = rowsOf(wineCask).map((row) => row.slice(1).map(Number));

@@ -6,7 +6,7 @@ import { integrate } from '../../src/geometry/quadrature.js';
 import { partsOf } from '../../src/pieces/section-parts.js';
 import { sectionHeads } from '../../src/pieces/section-head.js';
 import { section } from '../../src/pieces/section.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { toSheets } from '../../src/sheets/sheets.js';
 import { wallRadius } from '../../src/vessel/groove.js';
 import type { Head } from '../../src/vessel/head.js';
@@ -15,7 +15,7 @@ import { widestHeight } from '../../src/vessel/profile.js';
 import type { Vessel } from '../../src/vessel/vessel.js';
 import { everyVessel, vesselOf, wineCask } from './vessels.js';
 
-const words = languages.en;
+const words = en;
 const curvesOn = (drawing: Drawing, layer: string) =>
   drawing.strokes.filter((stroke) => stroke.layer === layer).map(({ curve }) => curve);
 const headsOf = ({ heads }: Vessel): Head[] =>

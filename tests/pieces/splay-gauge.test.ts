@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { splayGauge } from '../../src/pieces/splay-gauge.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { arcsOf, curvesOn } from './read-drawing.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 describe('the splay gauge', () => {
   const vessel = vesselOf(wideTub);

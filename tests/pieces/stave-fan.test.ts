@@ -3,10 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { distanceTo } from '../../src/geometry/nearest.js';
 import { staveFan } from '../../src/pieces/stave-fan.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wineCask } from './vessels.js';
-
-const { en } = languages;
 
 describe('the stave fan', () => {
   const vessel = vesselOf(wineCask);

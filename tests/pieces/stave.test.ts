@@ -5,10 +5,9 @@ import type { Drawing } from '../../src/drawing/drawing.js';
 import { boundsOf, signedArea } from '../../src/geometry/measure.js';
 import { distanceTo } from '../../src/geometry/nearest.js';
 import { mixedStaves, stave } from '../../src/pieces/stave.js';
-import { languages } from '../../src/pieces/words/index.js';
+import { en } from '../../src/pieces/words/en.js';
 import { vesselOf, wideTub, wineCask } from './vessels.js';
 
-const { en } = languages;
 const only = (drawing: Drawing, layer: string) => {
   const found = drawing.strokes.filter((stroke) => stroke.layer === layer);
   expect(found).toHaveLength(1);

@@ -1,4 +1,5 @@
 /** Every word on a drawing, in English. Another language is another file of the same shape. */
+import { asWritten } from '../../language.js';
 import { dipWords } from './dip.en.js';
 import { gaugeWords } from './gauges.en.js';
 import { hoopWords } from './hoops.en.js';
@@ -7,6 +8,10 @@ import { routerWords } from './router.en.js';
 import { sectionWords } from './section.en.js';
 
 export const en = {
+  /** what is done to every text before it is drawn */
+  typeset: asWritten,
+  /** a hoop by the name that the spec gives it: in tables, which have a column of hoops, and in titles */
+  hoopName: (name: string) => name,
   ends: { top: 'top', bottom: 'bottom' },
   outerFace: 'outer face',
   grain: 'grain',
