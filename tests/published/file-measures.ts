@@ -1,6 +1,6 @@
 /** Measures taken from the drawings and their DXF text. */
 import { readDxf } from '../bench-test/read-dxf.js';
-import type { Inputs, Measure } from './measures.js';
+import type { Inputs, Measure } from './inputs.js';
 import { dxfOf, invented, letteringHeights } from './product.js';
 
 const dxfOfPiece = (inputs: Inputs): Promise<string> => dxfOf(invented, String(inputs.piece));

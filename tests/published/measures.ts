@@ -1,19 +1,12 @@
 /** Every way that an entry can ask for our number: inputs in, a number in the entry's unit out. All through the product. */
 import { yamlOf } from '../bench-test/bench-spec.js';
 import { caskWithInside, tubWithInside } from './inside-spec.js';
+import { dipMeasures } from './dip-measures.js';
 import { fileMeasures } from './file-measures.js';
-import { figuresFor } from './product.js';
+import { numberIn, type Inputs, type Measure } from './inputs.js';
+import { figuresFor, plainSpec } from './product.js';
 import type { PublishedFigures } from './product.js';
 import { sheetMeasures } from './sheet-measures.js';
-
-export type Inputs = Record<string, number | string>;
-export type Measure = (inputs: Inputs) => number | Promise<number>;
-
-export function numberIn(inputs: Inputs, key: string): number {
-  const value = inputs[key];
-  if (typeof value !== 'number') throw new Error(`${key} must be a number`);
-  return value;
-}
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 const inch = 25.4;
@@ -137,14 +130,13 @@ function alongTheCircle(width: number, staves: number): number {
 
 /** A cask of eight lines, everything else left to the product. */
 function plainCask(inputs: Inputs): PublishedFigures {
-  const lines = ['vessel: cask', 'title: Invented', 'units: mm'];
-  for (const key of ['height', 'bilge', 'ends']) lines.push(`${key}: ${numberIn(inputs, key)}`);
-  return figuresFor([...lines, `staves: { count: ${numberIn(inputs, 'staves')} }`].join('\n'));
+  return figuresFor(plainSpec(inputs));
 }
 
 export const measures: Record<string, Measure> = {
   ...fileMeasures,
   ...sheetMeasures,
+  ...dipMeasures,
   solidFactor: (inputs) =>
     solidFactor(String(inputs.solid), numberIn(inputs, 'H')) /
     (cubicInches[String(inputs.in)] ?? NaN),

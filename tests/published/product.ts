@@ -1,8 +1,16 @@
 /** The product's answers to a spec, or an error that repeats its messages. */
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { drawVessel, figuresOf, planVessel, renderVessel } from '../../src/index.js';
-import type { DrawOptions } from '../../src/index.js';
+import {
+  dipTable,
+  drawVessel,
+  figuresOf,
+  fullDip,
+  planVessel,
+  renderVessel,
+} from '../../src/index.js';
+import type { Drawing, DrawOptions, Posture } from '../../src/index.js';
+import { numberIn, type Inputs } from './inputs.js';
 import type { BenchFigures } from '../bench-test/figures-shape.js';
 
 function vesselOf(yaml: string): NonNullable<ReturnType<typeof planVessel>['vessel']> {
@@ -11,10 +19,44 @@ function vesselOf(yaml: string): NonNullable<ReturnType<typeof planVessel>['vess
   return vessel;
 }
 
-export type PublishedFigures = BenchFigures & { laidWidth: number; warnings: unknown[] };
+export type PublishedFigures = BenchFigures & {
+  laidWidth: number;
+  warnings: unknown[];
+  oimlLimitLitres?: number;
+  hoops: { name: string; width: number; nearGirth: number; farGirth: number; cutLength: number }[];
+};
 
 export function figuresFor(yaml: string): PublishedFigures {
   return figuresOf(vesselOf(yaml)) as unknown as PublishedFigures;
+}
+
+/** What a share of the depth holds, and the whole vessel; litres. */
+export function dipAt(
+  yaml: string,
+  posture: Posture,
+  wet: number,
+): { litres: number; oldRule: number | null; capacity: number } {
+  const vessel = vesselOf(yaml);
+  const { rows } = dipTable(vessel, posture, wet * fullDip(vessel, posture));
+  const [, row] = rows;
+  if (!row) throw new Error('no dip');
+  return { ...row, capacity: rows.at(-1)?.litres ?? NaN };
+}
+
+export function drawingOf(yaml: string, piece: string): Drawing | undefined {
+  return drawVessel(vesselOf(yaml), { pieces: [piece] })[0];
+}
+
+/** Overlap of each hoop, mm, by its name. */
+export function lapsOf(yaml: string): Map<string, number> {
+  return new Map(vesselOf(yaml).spec.hoops.map(({ name, lap }) => [name, lap]));
+}
+
+/** A cask of eight lines, everything else left to the product. */
+export function plainSpec(inputs: Inputs): string {
+  const lines = ['vessel: cask', 'title: Invented', 'units: mm'];
+  for (const key of ['height', 'bilge', 'ends']) lines.push(`${key}: ${numberIn(inputs, key)}`);
+  return [...lines, `staves: { count: ${numberIn(inputs, 'staves')} }`].join('\n');
 }
 
 /** The DXF file of one piece. */

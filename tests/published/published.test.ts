@@ -4,7 +4,7 @@ import { readThemes } from './entry.js';
 import { compare, tableOf } from './gate.js';
 import type { Row } from './gate.js';
 import { measures } from './measures.js';
-import type { Inputs } from './measures.js';
+import type { Inputs } from './inputs.js';
 
 const themes = readThemes(new URL('./sources/', import.meta.url));
 const entries = themes.flatMap((theme) => theme.entries);

@@ -1,5 +1,5 @@
 /** Measures taken from the bytes of a PDF: page size and the print-scaling preference stand there in plain text. */
-import type { Inputs, Measure } from './measures.js';
+import type { Inputs, Measure } from './inputs.js';
 import { dejaVu, invented, renderedPdf } from './product.js';
 
 const rendered = new Map<string, Promise<string>>();
