@@ -1,0 +1,150 @@
+/** What the proof says, in English. */
+import type { Check, FindingUnit, Place } from './finding.js';
+
+export const proofWords = {
+  checks: {
+    'file-there': 'file there',
+    'file-belongs': 'file belongs to this vessel',
+    'file-readable': 'file can be read',
+    units: 'unit of the file',
+    scale: 'drawn full size',
+    'known-lines': 'lines of known kinds',
+    'closed-contours': 'closed contours',
+    'doubled-lines': 'no line drawn twice',
+    'stave-contour': 'one contour for each face',
+    'blank-end': 'end of the blank',
+    'stave-edge': 'edge of the blank, off the exact one',
+    'end-plane': 'height of the bent stave’s end',
+    'end-cut': 'end cut',
+    'station-line': 'station line',
+    'hoop-line': 'hoop line',
+    'groove-line': 'groove line',
+    'howel-line': 'howel line',
+    'end-line': 'line of the finished end',
+    'extra-line': 'lines that nothing explains',
+    'joint-gap': 'joint gap',
+    girth: 'girth round the flat outer faces',
+    closure: 'closure of the ring',
+    'groove-height': 'height of the groove',
+    'groove-width': 'width of the groove',
+    'head-contour': 'one contour of the head',
+    'head-rim': 'roundness of the head',
+    'head-fit': 'head in its groove, diameter',
+    'head-joint': 'board joint',
+    'head-bevel': 'bevel of the head, off its due width',
+    'head-dowel': 'dowels of the head',
+    'board-outline': 'board, beyond its strip of the head',
+    'board-dowel': 'dowel holes of the board',
+    'edge-stave': 'section of the stave’s end',
+    'edge-groove-depth': 'depth of the groove',
+    'edge-head': 'section of the head’s edge',
+    'hoop-height': 'hoop’s edge below the end plane',
+    'hoop-cover': 'width under the hoop',
+    'strap-count': 'straps',
+    'strap-width': 'width of the strap',
+    'strap-length': 'length of the strap',
+    'strap-lap': 'lap of the strap',
+    'strap-girth': 'strap, hole to its hole',
+    'sheet-edge': 'edge of the sheet hoop',
+    'sheet-width': 'width of the sheet hoop',
+    capacity: 'capacity',
+  } satisfies Record<Check, string>,
+
+  parts: {
+    count: 'how many',
+    reach: 'how far the line reaches',
+    between: 'worst anywhere',
+    outerBevel: 'outer bevel',
+    innerBevel: 'inner bevel',
+    land: 'land',
+    wall: 'inside wall',
+    face: 'outer face',
+    rim: 'rim',
+    thickness: 'thickness',
+    insideFace: 'inside face below the end plane',
+    landThickness: 'land, thickness',
+    landMiddle: 'land, from the inside face',
+    along: 'along the boards',
+    across: 'across the boards',
+  } as Readonly<Record<string, string>>,
+
+  faces: { outer: 'outer face', inner: 'inner face' },
+  sides: { upper: 'edge above the centre line', lower: 'edge below the centre line' },
+  edges: { near: 'near edge', far: 'far edge', short: 'short edge', long: 'long edge' },
+  ends: { top: 'top', bottom: 'bottom' },
+  station: (mm: string) => `at station ${mm}`,
+  joint: (stave: number) => `after stave ${stave}`,
+  number: (number: number) => `no. ${number}`,
+  hoop: (name: string) => `${name} hoop`,
+  point: (x: string, y: string) => `at x ${x}, y ${y}`,
+  layer: (name: string) => `on ${name}`,
+
+  units: { mm: ' mm', degrees: '°', litres: ' litres', count: '', '': '' } satisfies Record<
+    FindingUnit,
+    string
+  >,
+  measured: (measured: string, expected: string, tolerance: string) =>
+    `${measured}, should be ${expected}${tolerance}`,
+  allowed: (tolerance: string) => `, ±${tolerance} allowed`,
+  notMeasured: 'could not be measured',
+  good: 'as it should be',
+  manyFiles: (count: number) => `${count} files`,
+  moreFiles: (first: string, last: string, count: number) => `${first} to ${last} (${count} files)`,
+  and: ' and ',
+
+  /** Why something has not passed, where the numbers do not say it. */
+  failures: {
+    'file-there': () => 'the file is missing: draw the pack again',
+    'file-belongs': () =>
+      'the spec has no such piece: the file is left over from another vessel, take it away',
+    'doubled-lines': () => 'a line runs here twice: a router would cut it twice',
+  } as Readonly<Partial<Record<Check, (place: Place) => string>>>,
+
+  reasons: {
+    empty: 'the file is empty',
+    binary: 'this is no text: a DXF of this pack is',
+    'not-dxf': 'this is no DXF',
+    'cut-short': 'the file breaks off before its end: draw or copy it again',
+    'bad-number': 'a coordinate is no number',
+    'too-many-lines': 'too many lines for a piece of this pack',
+    'unit-none': 'the file does not say its unit: it must say millimetres ($INSUNITS 4)',
+    'unit-1': 'the file says inches ($INSUNITS 1): a program would show it 25.4 times too large',
+    lettering: 'the lettering has the wrong size: the drawing is not full size',
+    'inch-large': 'about 25.4 times too large: millimetres were taken for inches',
+    'inch-small': 'about 25.4 times too small: inches were taken for millimetres',
+    scale: 'another scale, or a piece of another vessel',
+    open: 'the contour is open: a line or an arc is missing',
+    'not-joined': 'the ends meet but the contour is not closed: join them',
+    'not-measured': 'a stave is missing or cannot be measured',
+  } as Readonly<Record<string, string>>,
+  otherUnit: (code: string) =>
+    `the file says another unit ($INSUNITS ${code}): it must say millimetres (4)`,
+  strangeLine: (type: string) => `it holds a ${type}, which this proof cannot measure`,
+
+  heading: (folder: string, title: string, files: number) =>
+    `${folder}: ${files} DXF files against its spec.yaml${title === '' ? '' : `, ${title}`}`,
+  failedHeading: (count: number) =>
+    count === 1 ? 'One thing is not as it should be' : `${count} things are not as they should be`,
+  passedHeading: 'As it should be',
+  columns: ['', 'places', 'worst', 'should be', 'allowed', 'in'],
+  passed: (count: number) => `Proved: all ${count} things judged are within tolerance.`,
+  failed: (failed: number, count: number) =>
+    `Not proved: ${failed} of ${count} things judged are out of tolerance.`,
+  limits: 'Lengths in mm. This proves the drawings, not the wood.',
+
+  picture: {
+    title: 'Gap along the joint',
+    joint: (files: string) => `The worst joint of the ring: ${files}.`,
+    outer: 'at the outer face',
+    inner: 'at the inner face',
+    allowed: (mm: string) => `allowed ±${mm}`,
+    station: 'station, mm',
+    gap: (scale: string) => `gap, mm; ${scale} times as high as long`,
+    notes: {
+      read: 'Above zero the joint is open there, below zero the wood overlaps. Both staves are counted, bent and standing in the ring.',
+      proof: 'Geometry of the drawings. Wood moves more than this.',
+    },
+  },
+};
+
+export type ProofWords = typeof proofWords;
