@@ -13,6 +13,7 @@ const core = [
   'sheets',
   'writers',
   'figures',
+  'proof',
 ].map((folder) => `src/${folder}/**`);
 
 const outsideWorld = ['console', 'process', 'performance', 'setTimeout', 'fetch'].map((name) => ({

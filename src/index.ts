@@ -1,6 +1,7 @@
 /** The library's public face: exports only. */
 export type { Curve, Point, Vertex } from './geometry/curve.js';
 export type { Drawing, Legend, Lettering, Stroke, Table } from './drawing/drawing.js';
+export { withLegend } from './drawing/legend.js';
 export { layerNames, layerStyles } from './drawing/layers.js';
 export { lengthText, shortLengthText, angleText, per100Text } from './drawing/length-text.js';
 export { planVessel, type Plan } from './plan.js';
@@ -26,5 +27,11 @@ export { nearest } from './spec/nearest.js';
 export { writeSpec } from './spec/write.js';
 export type { Spec } from './spec/spec.js';
 export type { Vessel } from './vessel/vessel.js';
+export { gapPicture } from './proof/picture.js';
+export type { PackFile } from './proof/folder.js';
+export type { Finding, Proof } from './proof/finding.js';
+export { provePack } from './proof/prove.js';
+export type { WholeProof } from './proof/prove.js';
+export { proofReport, type ProofReport } from './proof/report.js';
 export { toDxf } from './writers/dxf.js';
 export { toSvg } from './writers/svg.js';

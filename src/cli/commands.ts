@@ -46,6 +46,12 @@ const commands: readonly Known[] = [
     load: async () => (await import('./draw.js')).addDraw,
   },
   {
+    name: 'prove',
+    takes: '<folder>',
+    summary: 'prove that drawings close',
+    load: async () => (await import('./prove.js')).addProve,
+  },
+  {
     name: 'dip',
     takes: '<spec>',
     summary: 'show what a dip means in litres',

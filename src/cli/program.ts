@@ -13,6 +13,7 @@ Examples:
   staveloft check my-keg.yaml                   is everything in it right?
   staveloft figures my-keg.yaml                 every number of the vessel
   staveloft draw my-keg.yaml --out my-keg       full-size patterns to print or to rout
+  staveloft prove my-keg                        do the drawings close?
   staveloft dip my-keg.yaml                     what a wet rod means in litres
 
 SPEC is a YAML file, or - for standard input.

@@ -17,10 +17,10 @@ export function drawnGroove(lines: StaveLines, end: End, bending: Bending): Draw
   const heights = (['near', 'far'] as const).map((edge) => {
     const station = lines.drawnAt('groove-line', { end, edge });
     const section = station === null ? null : bending.sectionAtStation(station);
-    return section && heightAt(section, section.thickness);
-  });
+    return section ? heightAt(section, section.thickness) : null;
+  }) as [number | null, number | null];
   const [near, far] = heights;
-  if (near == null || far == null) return null;
+  if (near === null || far === null) return null;
   return { middle: (near + far) / 2, width: towards(end) * (near - far) };
 }
 

@@ -11,7 +11,7 @@ import { checkBoard } from './board.js';
 import { checkCapacity } from './capacity.js';
 import { dueStave, ends, towards, type DueStave } from './due.js';
 import { stated, type Face, type Finding, type Proof } from './finding.js';
-import { checkFolder, type PackFile } from './folder.js';
+import { checkFolder, wantedFiles, type PackFile } from './folder.js';
 import { checkGroove, drawnGroove, dueGrooveHeight } from './groove.js';
 import { checkHeadEdge } from './head-edge.js';
 import { checkHead, dueRim } from './head.js';
@@ -31,11 +31,14 @@ export interface JointGaps {
 export interface WholeProof extends Proof {
   /** the worst joint, all along; null when no ring could be set up */
   readonly joint: JointGaps | null;
+  /** patterns of the vessel that the folder was drawn without, by file name: nothing was judged by them */
+  readonly notDrawn: readonly string[];
 }
 
 /** Judges the files of a folder. Nothing in them makes it throw. */
 export function provePack(vessel: Vessel, files: readonly PackFile[]): WholeProof {
   const parts = partsOf(vessel);
+  const wanted = wantedFiles(files, parts);
   const opened = openPatterns(files, parts);
   const bending = bendingOf(vessel);
   const bench: Bench = { vessel, bending, parts, patterns: opened.patterns };
@@ -44,10 +47,10 @@ export function provePack(vessel: Vessel, files: readonly PackFile[]): WholeProo
   // its lines stand for all: hoops and grooves lie at the same stations of every stave
   const model = staves.find(({ drawn }) => drawn !== null && drawn === ring?.[0]) ?? null;
   const findings = [
-    ...checkFolder(files, parts),
+    ...checkFolder(files, parts, wanted),
     ...opened.findings,
     ...staves.flatMap((stave) => stave.findings),
-    ...standing(bench, ring, staves),
+    ...standing(bench, ring, staves, wanted),
     ...checkHeads(bench, model),
     ...checkHoops(bench, model),
   ];
@@ -55,6 +58,7 @@ export function provePack(vessel: Vessel, files: readonly PackFile[]): WholeProo
     passed: findings.every(({ passed }) => passed),
     findings,
     joint: ring && worstJoint(ring, bending),
+    notDrawn: parts.map(({ file }) => file).filter((file) => !wanted.includes(file)),
   };
 }
 
@@ -141,12 +145,14 @@ function standing(
   bench: Bench,
   ring: readonly DrawnStave[] | null,
   staves: readonly Taken[],
+  wanted: readonly string[],
 ): Finding[] {
   const { vessel, bending, parts } = bench;
   const first = ring && staves.find(({ drawn }) => drawn === ring[0]);
   if (!ring || !first) {
     const files = parts.filter(({ needed, ends }) => needed && ends.length === 0);
     const names = files.map(({ file }) => file);
+    if (!names.some((name) => wanted.includes(name))) return [];
     return [
       stated('joint-gap', false, names, 'not-measured'),
       stated('capacity', false, names, 'not-measured'),

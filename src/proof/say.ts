@@ -1,6 +1,7 @@
 /** Puts findings into words. */
 import type { Finding, FindingUnit, Place } from './finding.js';
-import { proofWords, type ProofWords } from './words.en.js';
+import { proofWords } from './words.en.js';
+import type { ProofWords } from './words.js';
 
 /** One finding as a sentence: what was judged, where, what it measured and what it should. Begins with the file. */
 export function findingText(finding: Finding, words: ProofWords = proofWords): string {
@@ -29,8 +30,8 @@ function allowedText({ tolerance, unit }: Finding, words: ProofWords): string {
   return tolerance ? words.allowed(valueText(tolerance, unit, words)) : '';
 }
 
-function reasonText({ check, reason, place }: Finding, words: ProofWords): string {
-  const plain = words.failures[check]?.(place) ?? '';
+function reasonText({ check, reason }: Finding, words: ProofWords): string {
+  const plain = words.failures[check] ?? '';
   if (reason === undefined) return plain;
   if (check === 'known-lines') return words.strangeLine(reason);
   if (check === 'units') return words.reasons[reason] ?? words.otherUnit(reason.slice(5));

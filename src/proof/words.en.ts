@@ -1,7 +1,7 @@
 /** What the proof says, in English. */
-import type { Check, FindingUnit, Place } from './finding.js';
+import type { ProofWords } from './words.js';
 
-export const proofWords = {
+export const proofWords: ProofWords = {
   checks: {
     'file-there': 'file there',
     'file-belongs': 'file belongs to this vessel',
@@ -13,7 +13,7 @@ export const proofWords = {
     'doubled-lines': 'no line drawn twice',
     'stave-contour': 'one contour for each face',
     'blank-end': 'end of the blank',
-    'stave-edge': 'edge of the blank, off the exact one',
+    'stave-edge': 'edge of the blank, how far off',
     'end-plane': 'height of the bent stave’s end',
     'end-cut': 'end cut',
     'station-line': 'station line',
@@ -28,14 +28,14 @@ export const proofWords = {
     'groove-height': 'height of the groove',
     'groove-width': 'width of the groove',
     'head-contour': 'one contour of the head',
-    'head-rim': 'roundness of the head',
+    'head-rim': 'head, how far off round',
     'head-fit': 'head in its groove, diameter',
-    'head-joint': 'board joint',
-    'head-bevel': 'bevel of the head, off its due width',
-    'head-dowel': 'dowels of the head',
-    'board-outline': 'board, beyond its strip of the head',
-    'board-dowel': 'dowel holes of the board',
-    'edge-stave': 'section of the stave’s end',
+    'head-joint': 'board joint, how far off',
+    'head-bevel': 'bevel of the head, how far off',
+    'head-dowel': 'dowels of the head, how far off',
+    'board-outline': 'board beyond its strip of the head',
+    'board-dowel': 'dowel holes of the board, how far off',
+    'edge-stave': 'section of the stave’s end, how far off',
     'edge-groove-depth': 'depth of the groove',
     'edge-head': 'section of the head’s edge',
     'hoop-height': 'hoop’s edge below the end plane',
@@ -48,7 +48,7 @@ export const proofWords = {
     'sheet-edge': 'edge of the sheet hoop',
     'sheet-width': 'width of the sheet hoop',
     capacity: 'capacity',
-  } satisfies Record<Check, string>,
+  },
 
   parts: {
     count: 'how many',
@@ -66,10 +66,10 @@ export const proofWords = {
     landMiddle: 'land, from the inside face',
     along: 'along the boards',
     across: 'across the boards',
-  } as Readonly<Record<string, string>>,
+  },
 
   faces: { outer: 'outer face', inner: 'inner face' },
-  sides: { upper: 'edge above the centre line', lower: 'edge below the centre line' },
+  sides: { upper: 'upper edge', lower: 'lower edge' },
   edges: { near: 'near edge', far: 'far edge', short: 'short edge', long: 'long edge' },
   ends: { top: 'top', bottom: 'bottom' },
   station: (mm: string) => `at station ${mm}`,
@@ -79,26 +79,21 @@ export const proofWords = {
   point: (x: string, y: string) => `at x ${x}, y ${y}`,
   layer: (name: string) => `on ${name}`,
 
-  units: { mm: ' mm', degrees: '°', litres: ' litres', count: '', '': '' } satisfies Record<
-    FindingUnit,
-    string
-  >,
+  units: { mm: ' mm', degrees: '°', litres: ' litres', count: '', '': '' },
   measured: (measured: string, expected: string, tolerance: string) =>
     `${measured}, should be ${expected}${tolerance}`,
   allowed: (tolerance: string) => `, ±${tolerance} allowed`,
   notMeasured: 'could not be measured',
   good: 'as it should be',
-  manyFiles: (count: number) => `${count} files`,
   moreFiles: (first: string, last: string, count: number) => `${first} to ${last} (${count} files)`,
   and: ' and ',
 
-  /** Why something has not passed, where the numbers do not say it. */
   failures: {
-    'file-there': () => 'the file is missing: draw the pack again',
-    'file-belongs': () =>
+    'file-there': 'the file is missing: draw the pack again',
+    'file-belongs':
       'the spec has no such piece: the file is left over from another vessel, take it away',
-    'doubled-lines': () => 'a line runs here twice: a router would cut it twice',
-  } as Readonly<Partial<Record<Check, (place: Place) => string>>>,
+    'doubled-lines': 'a line runs here twice: a router would cut it twice',
+  },
 
   reasons: {
     empty: 'the file is empty',
@@ -106,6 +101,8 @@ export const proofWords = {
     'not-dxf': 'this is no DXF',
     'cut-short': 'the file breaks off before its end: draw or copy it again',
     'bad-number': 'a coordinate is no number',
+    'too-large': 'the file is too large for a piece of this pack',
+    unreadable: 'the file cannot be read: is it a file, and may it be read?',
     'too-many-lines': 'too many lines for a piece of this pack',
     'unit-none': 'the file does not say its unit: it must say millimetres ($INSUNITS 4)',
     'unit-1': 'the file says inches ($INSUNITS 1): a program would show it 25.4 times too large',
@@ -116,35 +113,35 @@ export const proofWords = {
     open: 'the contour is open: a line or an arc is missing',
     'not-joined': 'the ends meet but the contour is not closed: join them',
     'not-measured': 'a stave is missing or cannot be measured',
-  } as Readonly<Record<string, string>>,
+  },
   otherUnit: (code: string) =>
     `the file says another unit ($INSUNITS ${code}): it must say millimetres (4)`,
   strangeLine: (type: string) => `it holds a ${type}, which this proof cannot measure`,
 
-  heading: (folder: string, title: string, files: number) =>
-    `${folder}: ${files} DXF files against its spec.yaml${title === '' ? '' : `, ${title}`}`,
-  failedHeading: (count: number) =>
-    count === 1 ? 'One thing is not as it should be' : `${count} things are not as they should be`,
-  passedHeading: 'As it should be',
-  columns: ['', 'places', 'worst', 'should be', 'allowed', 'in'],
-  passed: (count: number) => `Proved: all ${count} things judged are within tolerance.`,
-  failed: (failed: number, count: number) =>
-    `Not proved: ${failed} of ${count} things judged are out of tolerance.`,
-  limits: 'Lengths in mm. This proves the drawings, not the wood.',
+  report: {
+    heading: (folder, title, files) =>
+      `${folder}: ${files} DXF files against its spec.yaml${title === '' ? '' : `, ${title}`}`,
+    notDrawn: (files) => `Not judged, since the folder was drawn without: ${files}`,
+    failed: (failed, count) =>
+      `Not proved: ${failed} of ${count} things judged ${failed === 1 ? 'is' : 'are'} not as they should be.`,
+    passed: (count) => `Proved: all ${count} things judged are within tolerance.`,
+    columns: ['as it should be', 'where it is worst', 'measured', 'should be', 'allowed'],
+    worst: (place, of) => (of === 1 ? place : `${place}${place === '' ? '' : ' '}(worst of ${of})`),
+    limits: 'Lengths in mm. This proves the drawings, not the wood.',
+  },
 
   picture: {
     title: 'Gap along the joint',
-    joint: (files: string) => `The worst joint of the ring: ${files}.`,
-    outer: 'at the outer face',
-    inner: 'at the inner face',
-    allowed: (mm: string) => `allowed ±${mm}`,
+    joint: (files) => `The worst joint of the ring, by ${files}.`,
+    outer: 'outer face',
+    inner: 'inner face',
+    allowed: (mm) => `allowed ±${mm}`,
     station: 'station, mm',
-    gap: (scale: string) => `gap, mm; ${scale} times as high as long`,
-    notes: {
-      read: 'Above zero the joint is open there, below zero the wood overlaps. Both staves are counted, bent and standing in the ring.',
-      proof: 'Geometry of the drawings. Wood moves more than this.',
-    },
+    gapHeading: 'gap, mm',
+    scales: (times) => `The gap is drawn ${times} times as large as the stations.`,
+    notes: [
+      'Above zero the joint is open there, below zero the wood overlaps. Both staves are counted, bent and standing in the ring.',
+      'Geometry of the drawings. Wood moves more than this.',
+    ],
   },
 };
-
-export type ProofWords = typeof proofWords;

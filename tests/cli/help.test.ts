@@ -22,6 +22,7 @@ test.each([['--help'], ['-h'], ['help']])(
       'check',
       'figures',
       'draw',
+      'prove',
       'dip',
       'recut',
       'Examples:',
@@ -31,7 +32,7 @@ test.each([['--help'], ['-h'], ['help']])(
   },
 );
 
-test.each(['new', 'size', 'check', 'figures', 'draw', 'dip', 'recut'])(
+test.each(['new', 'size', 'check', 'figures', 'draw', 'prove', 'dip', 'recut'])(
   'help of %s has examples and --quiet',
   async (name) => {
     const { code, out } = await new Workshop().run([name, '--help']);

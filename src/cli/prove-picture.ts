@@ -1,0 +1,8 @@
+/** The picture of a proof as SVG. */
+import { gapPicture, toSvg, withLegend, type Vessel, type WholeProof } from '../index.js';
+
+/** Null where no ring could be set up. */
+export function gapDrawing({ joint }: WholeProof, { spec }: Vessel): string | null {
+  const picture = joint && gapPicture(joint);
+  return picture && toSvg(withLegend({ ...picture, subject: spec.title }));
+}

@@ -1,0 +1,95 @@
+/** `staveloft prove`: do the drawings of a folder close to the vessel of its spec? */
+import { join, resolve } from 'node:path';
+import type { Command } from 'commander';
+import { provePack, type Vessel, type WholeProof } from '../index.js';
+import { exitCode, type Answer } from './exit-code.js';
+import type { Io } from './io.js';
+import { planSpecs } from './plans.js';
+import { readFolder } from './prove-folder.js';
+import { proveErrors, proveJson, proveText } from './prove-text.js';
+import { oneLine } from './say.js';
+import { writeWhole } from './write-whole.js';
+
+interface Options {
+  readonly json?: true;
+  readonly picture?: string;
+  readonly replace?: true;
+  readonly quiet?: true;
+}
+
+const examples = `
+FOLDER is what draw wrote. Every length that is judged is measured in its DXF files; what the vessel should be comes
+from its spec.yaml. The drawn staves are bent and set up in a ring by numbers: joints at every station, girths, end
+cuts, grooves, heads and hoops must fit, the vessel must hold what it should, contours must be closed, no line may be
+drawn twice, and every file must be in millimetres. Whatever the folder's page shows must be there.
+It proves the drawings, not the wood: measure the wood as the job sheet says.
+
+Examples:
+  staveloft prove my-cask
+  staveloft prove my-cask --json > proof.json
+  staveloft prove my-cask --picture my-cask-joint.svg
+
+Exit codes: 0 proved; 1 something is not as it should be; 2 no such folder, or its spec.yaml cannot be built.`;
+
+export function addProve(program: Command, io: Io, answer: Answer): void {
+  program
+    .command('prove')
+    .description('Prove that the drawings of a folder close to the vessel of its spec.')
+    .argument('<folder>', 'a folder that draw wrote, with its spec.yaml and DXF files')
+    .option('--json', 'as JSON, for programs')
+    .option('--picture <file>', 'also draw the gap along the worst joint, as SVG')
+    .option('--replace', 'write over a picture that is there already')
+    .addHelpText('after', examples)
+    .action(async (folder: string, _options, command: Command) => {
+      answer(await prove(folder, command.optsWithGlobals<Options>(), io));
+    });
+}
+
+async function prove(folder: string, options: Options, io: Io): Promise<0 | 1 | 2> {
+  const files = readFolder(resolve(io.folder, folder));
+  if (typeof files === 'string') return refuse(`${folder}: ${files}`, io);
+  if (!files.some(({ name }) => name === 'spec.yaml'))
+    return refuse(`${folder}: there is no spec.yaml in it: draw the vessel again`, io);
+  const planned = (await planSpecs([join(folder, 'spec.yaml')], io))?.[0];
+  if (!planned) return exitCode.badInput;
+  const { vessel } = planned;
+  const proof = provePack(vessel, files);
+  const refusal = await drawPicture(proof, vessel, options, io);
+  if (refusal !== null) return refuse(refusal, io);
+  say(proof, folder, vessel.spec.title, options, io);
+  return proof.passed ? exitCode.done : exitCode.no;
+}
+
+/** Null when it is drawn, not asked for, or missing for a reason that the proof gives; otherwise why it is not. */
+async function drawPicture(
+  proof: WholeProof,
+  vessel: Vessel,
+  { picture, replace }: Options,
+  io: Io,
+): Promise<string | null> {
+  if (picture === undefined) return null;
+  const { gapDrawing } = await import('./prove-picture.js');
+  const content = gapDrawing(proof, vessel);
+  if (content !== null)
+    return writeWhole([{ path: resolve(io.folder, picture), content }], replace === true);
+  if (proof.passed) return `${picture}: the folder was drawn without staves, which make the joints`;
+  io.err(oneLine(`${picture} was not drawn: these files make no ring of staves`));
+  return null;
+}
+
+function say(
+  proof: WholeProof,
+  folder: string,
+  title: string,
+  { json, quiet }: Options,
+  io: Io,
+): void {
+  if (json) io.out(proveJson(proof));
+  else if (quiet) io.err(proveErrors(proof, folder));
+  else io.out(proveText(proof, folder, title));
+}
+
+function refuse(text: string, io: Io): 2 {
+  io.err(oneLine(text));
+  return exitCode.badInput;
+}
