@@ -17,6 +17,7 @@ export { keeps, sizeFor } from './capacity/size.js';
 export type { Keep, SizeRequest, Sized, Unreachable } from './capacity/size.js';
 export type { Change } from './capacity/size-dimensions.js';
 export { capacityLitres } from './capacity/volume.js';
+export { aboutJobSheet, jobSheetName } from './job/job-sheet.js';
 export { languages, type Language } from './language.js';
 export { pieces } from './pieces/index.js';
 export { pieceWords, type Words } from './pieces/words/index.js';

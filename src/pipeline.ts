@@ -4,22 +4,29 @@
  *   YAML text --readSpec--> Spec --solveVessel--> Vessel --+--figuresOf--> numbers
  *                                                          |
  *                                                          +--drawPieces--> Drawings --+--withLegend--> SVG, DXF
- *                                                                                      +--toSheets--> PDF
+ *                                                          |                           +--toSheets--> PDF
+ *                                                          +--jobSheet--> Form --+--formToHtml--> HTML
+ *                                                                                +--formSheets--> PDF
  */
 import { withLegend } from './drawing/legend.js';
 import type { Drawing } from './drawing/drawing.js';
 import { paperView } from './drawing/for-paper.js';
 import { letteringCurves } from './drawing/lettering.js';
+import { jobSheet, jobSheetName } from './job/job-sheet.js';
+import { jobWords } from './job/words/index.js';
 import { wordsIn, type Language } from './language.js';
 import { drawPieces } from './pieces/index.js';
 import { pieceWords, type Words } from './pieces/words/index.js';
+import { formSheets } from './sheets/form-sheets.js';
 import type { PaperName } from './sheets/paper.js';
+import type { Sheet } from './sheets/sheet.js';
 import { toSheets } from './sheets/sheets.js';
 import { sheetWords, type SheetWords } from './sheets/words.js';
 import type { Spec } from './spec/spec.js';
 import { writeSpec } from './spec/write.js';
 import type { Vessel } from './vessel/vessel.js';
 import { toDxf } from './writers/dxf.js';
+import { formToHtml } from './writers/form-html.js';
 import { toHtml } from './writers/html.js';
 import { indexPageWords } from './writers/index-page.words.js';
 import { toSvg } from './writers/svg.js';
@@ -58,23 +65,27 @@ export function drawVessel(
   return drawPieces(vessel, { words, ...(fan && { fan }), ...(router && { router }) }, pieces);
 }
 
-/** Every drawing in every format that is asked for. */
+/** Every drawing in every format that is asked for, and the job sheet. */
 export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
-  return render(await drawn(vessel, options), vessel.spec, options);
+  const files = await render(await drawn(vessel, options), vessel.spec, options);
+  return [...files, ...(await renderJobSheet(vessel, options))];
 }
 
-/** A folder's worth: the drawings, the spec with every default written out, a page that shows them. Empty without drawings. */
+/** A folder's worth: drawings, job sheet, the spec with every default written out, a page that shows them. Empty without the first two. */
 export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
   const { spec } = vessel;
   const drawings = await drawn(vessel, options);
-  if (drawings.length === 0) return [];
+  const job = await renderJobSheet(vessel, options);
+  if (drawings.length + job.length === 0) return [];
   const files = await render(drawings, spec, options);
   const pieces = drawings.map(({ name, title }) => ({ name, title, formats: options.formats }));
   const words = await wordsIn(indexPageWords, options.language ?? 'en');
-  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml' }, words);
+  const jobFiles = job.map(({ name }) => name);
+  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml', jobSheet: jobFiles }, words);
   return [
     { name: 'spec.yaml', content: writeSpec(spec) },
     { name: 'index.html', content: page },
+    ...job,
     ...files,
   ];
 }
@@ -82,6 +93,25 @@ export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<
 async function drawn(vessel: Vessel, { language = 'en', ...options }: DrawOptions) {
   return drawVessel(vessel, { ...options, words: await wordsIn(pieceWords, language) });
 }
+
+/** To read and to fill in: as HTML always, as PDF where that is asked for. None where other pieces are asked for by name. */
+async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
+  if (options.pieces && !options.pieces.includes(jobSheetName)) return [];
+  const { spec } = vessel;
+  const form = jobSheet(vessel, jobWords.en);
+  const html = { name: `${form.name}.html`, content: formToHtml(form) };
+  if (!options.formats.includes('pdf')) return [html];
+  const sheets = formSheets(form, {
+    paper: paperOf(options, spec),
+    titleBlock: { ...spec.sheet, title: form.title, subtitle: form.subject },
+    units: spec.units,
+    words: sheetWords.en,
+  });
+  return [html, { name: `${form.name}.pdf`, content: await pdfOf(sheets, form, spec, options) }];
+}
+
+const paperOf = ({ paper }: DrawOptions, { units }: Spec): PaperName =>
+  paper ?? (units === 'in' ? 'letter' : 'a4');
 
 async function render(
   drawings: readonly Drawing[],
@@ -118,18 +148,27 @@ const writers: Record<Format, Writer> = {
       ? toDxf(drawing, { letteringAs, outlinesOf: letteringCurves })
       : toDxf(drawing);
   },
-  pdf: async (drawing, { spec, options, terms }) => {
-    const { paper, printed, font } = options;
-    if (!font) throw new Error('a PDF needs a font');
-    const view = paper === 'full' ? drawing : paperView(drawing);
-    const sheets = toSheets(view, {
-      paper: paper ?? (spec.units === 'in' ? 'letter' : 'a4'),
+  pdf: (drawing, { spec, options, terms }) => {
+    const { paper, printed } = options;
+    const sheets = toSheets(paper === 'full' ? drawing : paperView(drawing), {
+      paper: paperOf(options, spec),
       titleBlock: { ...spec.sheet, title: drawing.title, subtitle: drawing.subject },
       units: spec.units,
       words: terms,
       ...(printed && { printed }),
     });
-    const { toPdf } = await import('./writers/pdf.js');
-    return toPdf(sheets, { title: `${drawing.title} - ${spec.title}`, font: await font() });
+    return pdfOf(sheets, drawing, spec, options);
   },
 };
+
+/** The file's title names the piece and the vessel. */
+async function pdfOf(
+  sheets: readonly Sheet[],
+  { title }: { readonly title: string },
+  spec: Spec,
+  { font }: DrawOptions,
+): Promise<Uint8Array> {
+  if (!font) throw new Error('a PDF needs a font');
+  const { toPdf } = await import('./writers/pdf.js');
+  return toPdf(sheets, { title: `${title} - ${spec.title}`, font: await font() });
+}

@@ -18,6 +18,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   rack: ['vessel', 'geometry'],
   proof: ['vessel', 'capacity', 'drawing', 'geometry'],
   figures: ['vessel', 'capacity', 'geometry'],
+  job: ['vessel', 'capacity', 'drawing', 'geometry'],
   pieces: ['vessel', 'capacity', 'rack', 'drawing', 'geometry'],
   sheets: ['drawing', 'geometry'],
   writers: ['sheets', 'drawing', 'geometry'],

@@ -1,7 +1,7 @@
 /** `staveloft draw`: the full-size patterns of one spec or several, written to a folder. */
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import { formats, paperNames, pieces } from '../index.js';
+import { aboutJobSheet, formats, jobSheetName, paperNames, pieces } from '../index.js';
 import { drawnFiles, type DrawnFile } from './draw-files.js';
 import {
   fanThatCannotBe,
@@ -19,7 +19,10 @@ import { planSpecs, sayWarnings, type Planned } from './plans.js';
 import { oneLine } from './say.js';
 import { writeWhole } from './write-whole.js';
 
-const pieceLines = pieces.map(
+/** What `--pieces` takes: the drawings and the job sheet. */
+const named = [...pieces, { name: jobSheetName, about: aboutJobSheet, onRequest: undefined }];
+
+const pieceLines = named.map(
   ({ name, about, onRequest }) =>
     `  ${name.padEnd(14)}${about}${onRequest ? ' (only if asked for by name)' : ''}`,
 );
@@ -53,7 +56,7 @@ export function addDraw(program: Command, io: Io, answer: Answer): void {
 
 function addChoices(command: Command): Command {
   const lettering = ['text', 'outlines'] as const;
-  const names = pieces.map(({ name }) => name);
+  const names = named.map(({ name }) => name);
   return addLanguage(command)
     .option('--formats <list>', 'some of svg, dxf, pdf; all unless given', someOf(formats))
     .option('--pieces <list>', 'some of the pieces below', someOf(names))

@@ -27,6 +27,8 @@ export interface TitleBlockEntry extends TitleBlock {
   readonly units: Units;
   /** of a picture; 1:1 without it */
   readonly scale?: number;
+  /** of a document that draws nothing, and so has no scale */
+  readonly documentType?: string;
   readonly sheet: number;
   readonly sheets: number;
 }
@@ -76,7 +78,7 @@ export function titleBlockBox({ minX, minY, maxX }: Bounds): Bounds {
 
 function lowerRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Cell[] {
   return [
-    cell(terms.scale, scaleText(entry.scale), 0, 30),
+    cell(terms.scale, entry.documentType ? '–' : scaleText(entry.scale), 0, 30),
     cell(terms.units, terms.unitNames[entry.units], 30, 60),
     cell(terms.number, entry.number, 60, 120),
     cell(terms.date, entry.date, 120, 150),
@@ -97,8 +99,12 @@ function upperRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Ce
   return [
     cell(terms.creator, entry.creator, 0, 60),
     cell(terms.approved, entry.approved, 60, 120),
-    cell(terms.documentType, entry.scale ? terms.picture : terms.pattern, 120, 180),
+    cell(terms.documentType, documentTypeOf(entry, terms), 120, 180),
   ];
+}
+
+function documentTypeOf(entry: TitleBlockEntry, terms: SheetWords['titleBlock']): string {
+  return entry.documentType ?? (entry.scale ? terms.picture : terms.pattern);
 }
 
 function cell(caption: string, text: string, from: number, to: number): Cell {

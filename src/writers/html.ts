@@ -13,6 +13,8 @@ export interface IndexPage {
   }[];
   /** the name of the file with the spec */
   readonly spec: string;
+  /** the files of the job sheet; none where it wasn't made */
+  readonly jobSheet: readonly string[];
 }
 
 export function toHtml(page: IndexPage, words: IndexPageWords = indexPageWords.en): string {
@@ -28,7 +30,9 @@ export function toHtml(page: IndexPage, words: IndexPageWords = indexPageWords.e
     '</head>',
     '<body>',
     `<header>\n<h1>${title}</h1>`,
-    `<p>${escapeXml(words.intro)} ${escapeXml(words.spec)} ${link(page.spec, page.spec)}</p>\n</header>`,
+    `<p>${escapeXml(words.intro)} ${escapeXml(words.spec)} ${link(page.spec, page.spec)}</p>`,
+    ...jobSheetLine(page, words),
+    '</header>',
     '<main>',
     ...page.pieces.map((piece) => figure(piece, words)),
     '</main>',
@@ -39,6 +43,12 @@ export function toHtml(page: IndexPage, words: IndexPageWords = indexPageWords.e
     '</html>',
     '',
   ].join('\n');
+}
+
+function jobSheetLine({ jobSheet }: IndexPage, words: IndexPageWords): string[] {
+  if (jobSheet.length === 0) return [];
+  const links = jobSheet.map((file) => link(file, file));
+  return [`<p>${escapeXml(words.jobSheet)} ${links.join(' · ')}</p>`];
 }
 
 function figure(

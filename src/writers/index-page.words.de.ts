@@ -7,6 +7,7 @@ export const german: IndexPageWords = {
     'Die Bilder auf dieser Seite sind klein und nicht maßstäblich. Arbeiten Sie nach den Dateien darunter.',
   noPicture: 'kein Bild: SVG war nicht verlangt',
   spec: 'Die Angaben, mit allen Vorgaben ausgeschrieben:',
+  jobSheet: 'Der Werkzettel, Zahlen und Arbeitsschritte für die Werkbank:',
   formats: { svg: 'SVG, wahre Größe', dxf: 'DXF, Millimeter', pdf: 'PDF, zum Drucken' },
   sections: [
     {

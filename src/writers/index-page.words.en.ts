@@ -6,6 +6,7 @@ export const english: IndexPageWords = {
   intro: 'The pictures on this page are small, not to scale. Work from the files under them.',
   noPicture: 'no picture: SVG was not asked for',
   spec: 'The spec, with every default written out:',
+  jobSheet: 'The job sheet, numbers and steps to take to the bench:',
   formats: { svg: 'SVG, full size', dxf: 'DXF, millimetres', pdf: 'PDF, to print' },
   sections: [
     {

@@ -7,6 +7,7 @@ export const french: IndexPageWords = {
     'Les images de cette page sont petites et ne sont pas à l’échelle. Travaillez d’après les fichiers au-dessous.',
   noPicture: 'pas d’image : SVG n’a pas été demandé',
   spec: 'Les données, avec toutes les valeurs par défaut :',
+  jobSheet: 'La fiche de travail, nombres et étapes à prendre à l’établi :',
   formats: { svg: 'SVG, vraie grandeur', dxf: 'DXF, millimètres', pdf: 'PDF, à imprimer' },
   sections: [
     {

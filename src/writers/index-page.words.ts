@@ -7,6 +7,8 @@ export interface IndexPageWords {
   readonly intro: string;
   readonly noPicture: string;
   readonly spec: string;
+  /** before the names of its files */
+  readonly jobSheet: string;
   readonly formats: Readonly<Record<'svg' | 'dxf' | 'pdf', string>>;
   /** each a heading and its sentences */
   readonly sections: readonly { readonly heading: string; readonly lines: readonly string[] }[];

@@ -5,6 +5,7 @@ import { toHtml, type IndexPage } from '../../src/writers/html.js';
 const page: IndexPage = {
   title: 'Wine cask',
   spec: 'spec.yaml',
+  jobSheet: [],
   pieces: [
     { title: 'Stave', name: 'stave', formats: ['svg', 'dxf', 'pdf'] },
     { title: 'Head', name: 'head', formats: ['dxf'] },
