@@ -123,7 +123,7 @@ async function keepCompiled(folder: string): Promise<void> {
   const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
   try {
     await buildScript('scripts/keep-compiled.ts', keeper);
-    for (const command of [['figures', '-'], draw])
+    for (const command of [['figures', '-'], draw, ['prove', join(scratch, 'out')]])
       execFileSync(process.execPath, [keeper, folder, ...command], {
         input: exampleSpec,
         stdio: ['pipe', 'ignore', 'inherit'],

@@ -7,11 +7,12 @@ const places = 10;
 
 /** Values of `y` at which a contour crosses the upright line at `x`, in no order; each corner on it counts for both sides. */
 export function crossings(segments: readonly Segment[], x: number): number[] {
-  return segments.flatMap((segment) => {
+  const found: number[] = [];
+  for (const segment of segments) {
     const { from, to } = segment;
-    const inside = (x - from.x) * (x - to.x) <= 0 && from.x !== to.x;
-    return inside ? [crossing(segment, x)] : [];
-  });
+    if ((x - from.x) * (x - to.x) <= 0 && from.x !== to.x) found.push(crossing(segment, x));
+  }
+  return found;
 }
 
 /** By Newton's steps along the segment, which runs from left to right or back. */

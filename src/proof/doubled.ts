@@ -60,6 +60,7 @@ function box(layer: string, segment: Segment): Boxed {
  * stretch tell which: lines that only cross share one.
  */
 function sharedPoint(one: Segment, other: Segment): Point | null {
+  if (![...endsNear(other, one), ...endsNear(one, other)].includes(true)) return null;
   const stops = [0, one.length, ...[other.from, other.to].map((end) => lengthTo(one, end))]
     .filter((length) => length >= 0 && length <= one.length)
     .sort((a, b) => a - b);
@@ -70,6 +71,13 @@ function sharedPoint(one: Segment, other: Segment): Point | null {
     if (places.every((place) => isOn(other, place))) return places[1]!;
   }
   return null;
+}
+
+/** Whether the ends of one lie on the other's line or circle, drawn on: where two run together, at least one of four does. */
+function endsNear({ from, fromTangent, curvature }: Segment, other: Segment): boolean[] {
+  return [other.from, other.to].map(
+    (end) => Math.abs(leftDistance(from, fromTangent, curvature, end)) < 5 * tolerance.doubled,
+  );
 }
 
 /** How far along a segment's line or circle a point of it lies. */

@@ -19,14 +19,15 @@ import { checkHoopSheet } from './hoop-sheet.js';
 import { checkSeats, checkStraps, hoopSeats } from './hoops.js';
 import { partsOf, type Part } from './parts.js';
 import { openPatterns, type Pattern } from './patterns.js';
-import { checkRing, gapsAlong, jointsOf, type GapPoint } from './ring.js';
+import {
+  checkRing,
+  measureJoints,
+  worstJoint,
+  type JointGaps,
+  type MeasuredJoint,
+} from './ring.js';
 import { readLines, stationsAlong, type StaveLines } from './stave-lines.js';
 import { checkEnd, takeStave, type DrawnStave } from './stave.js';
-
-export interface JointGaps {
-  readonly files: readonly string[];
-  readonly gaps: readonly GapPoint[];
-}
 
 export interface WholeProof extends Proof {
   /** the worst joint, all along; null when no ring could be set up */
@@ -44,20 +45,21 @@ export function provePack(vessel: Vessel, files: readonly PackFile[]): WholeProo
   const bench: Bench = { vessel, bending, parts, patterns: opened.patterns };
   const staves = takeStaves(bench);
   const ring = ringOf(bench, staves);
+  const joints = measureJoints(ring ?? [], bending);
   // its lines stand for all: hoops and grooves lie at the same stations of every stave
   const model = staves.find(({ drawn }) => drawn !== null && drawn === ring?.[0]) ?? null;
   const findings = [
     ...checkFolder(files, parts, wanted),
     ...opened.findings,
     ...staves.flatMap((stave) => stave.findings),
-    ...standing(bench, ring, staves, wanted),
+    ...standing(bench, ring, joints, staves, wanted),
     ...checkHeads(bench, model),
     ...checkHoops(bench, model),
   ];
   return {
     passed: findings.every(({ passed }) => passed),
     findings,
-    joint: ring && worstJoint(ring, bending),
+    joint: joints.length > 0 ? worstJoint(joints) : null,
     notDrawn: parts.map(({ file }) => file).filter((file) => !wanted.includes(file)),
   };
 }
@@ -144,6 +146,7 @@ function ringOf({ vessel }: Bench, staves: readonly Taken[]): DrawnStave[] | nul
 function standing(
   bench: Bench,
   ring: readonly DrawnStave[] | null,
+  joints: readonly MeasuredJoint[],
   staves: readonly Taken[],
   wanted: readonly string[],
 ): Finding[] {
@@ -160,7 +163,7 @@ function standing(
   }
   const { from, to } = holding(bench, first);
   return [
-    ...checkRing(vessel, ring, stationsAlong(vessel, first.stave, first.due), bending),
+    ...checkRing(vessel, ring, joints, stationsAlong(vessel, first.stave, first.due), bending),
     checkCapacity(vessel, ring, from, to, bending),
   ];
 }
@@ -206,14 +209,4 @@ function checkHoops({ vessel, bending, parts, patterns }: Bench, model: Taken | 
     const strap = straps[number - 1]!;
     return checkHoopSheet(strap, seats[vessel.hoops.indexOf(strap.hoop)]!, pattern);
   });
-}
-
-function worstJoint(ring: readonly DrawnStave[], bending: Bending): JointGaps {
-  const all = jointsOf(ring).map(({ before, after, ...joint }) => ({
-    files: [...new Set([before.file, after.file])],
-    gaps: gapsAlong({ ...joint, before, after }, bending),
-  }));
-  const most = ({ gaps }: JointGaps): number =>
-    gaps.reduce((sum, { worst }) => Math.max(sum, Math.abs(worst)), 0);
-  return all.reduce((a, b) => (most(b) > most(a) ? b : a));
 }

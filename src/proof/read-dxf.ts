@@ -21,7 +21,17 @@ export interface DxfDrawing {
 
 export type DxfFault = 'empty' | 'binary' | 'not-dxf' | 'cut-short' | 'bad-number';
 
-type Tag = readonly [code: number, value: string];
+/** Group codes and their values, side by side, in the order of the file. */
+interface Tags {
+  readonly codes: readonly number[];
+  readonly values: readonly string[];
+}
+
+/** A stretch of the tags, `to` left out. */
+interface Stretch extends Tags {
+  readonly from: number;
+  readonly to: number;
+}
 
 class Unreadable extends Error {
   constructor(readonly fault: DxfFault) {
@@ -39,65 +49,110 @@ export function readDxf(text: string): DxfDrawing | DxfFault {
 }
 
 /** Pairs of a group code and a value, each on a line of its own, up to the end that the file must have. */
-function tagsOf(text: string): Tag[] {
+function tagsOf(text: string): Tags {
   if (text.trim() === '') throw new Unreadable('empty');
   if (text.includes('\0')) throw new Unreadable('binary');
-  const lines = text.split(/\r\n|\n|\r/);
-  const tags: Tag[] = [];
-  for (let i = 0; i + 1 < lines.length; i += 2) {
-    const code = lines[i]!.trim();
-    if (!/^-?\d{1,4}$/.test(code))
-      throw new Unreadable(tags.length === 0 ? 'not-dxf' : 'cut-short');
-    const tag = [Number(code), lines[i + 1]!.trim()] as const;
-    if (tag[0] === 0 && tag[1] === 'EOF') return tags;
-    tags.push(tag);
+  const lines = text.includes('\n') ? text : text.replaceAll('\r', '\n');
+  const codes: number[] = [];
+  const values: string[] = [];
+  const endFrom = (at: number): number => {
+    const end = lines.indexOf('\n', at);
+    return end < 0 ? lines.length : end;
+  };
+  for (let at = 0; at < lines.length;) {
+    const codeEnd = endFrom(at);
+    const code = codeIn(lines, at, codeEnd);
+    if (Number.isNaN(code)) throw new Unreadable(codes.length === 0 ? 'not-dxf' : 'cut-short');
+    const valueEnd = endFrom(codeEnd + 1);
+    const value = trimmed(lines, codeEnd + 1, valueEnd);
+    if (code === 0 && value === 'EOF') return { codes, values };
+    codes.push(code);
+    values.push(value);
+    at = valueEnd + 1;
   }
-  const begins = tags.some(([code, value]) => code === 0 && value === 'SECTION');
-  throw new Unreadable(begins ? 'cut-short' : 'not-dxf');
+  throw new Unreadable(values.includes('SECTION') ? 'cut-short' : 'not-dxf');
 }
 
-function drawingOf(tags: readonly Tag[]): DxfDrawing {
-  const header = sectionOf(tags, 'HEADER') ?? [];
+const isSpace = (code: number): boolean => code <= 32;
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const minus = 45;
+
+/** One to four digits, perhaps below zero, between spaces; otherwise not a number. */
+function codeIn(text: string, start: number, end: number): number {
+  let [from, to] = [start, end];
+  while (from < to && isSpace(text.charCodeAt(from))) from++;
+  while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
+  const below = from < to && text.charCodeAt(from) === minus;
+  if (below) from++;
+  if (to - from < 1 || to - from > 4) return NaN;
+  let code = 0;
+  for (let i = from; i < to; i++) {
+    const digit = text.charCodeAt(i);
+    if (!isDigit(digit)) return NaN;
+    code = 10 * code + digit - 48;
+  }
+  return below ? -code : code;
+}
+
+function trimmed(text: string, start: number, end: number): string {
+  let [from, to] = [start, end];
+  while (from < to && isSpace(text.charCodeAt(from))) from++;
+  while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
+  return text.slice(from, to);
+}
+
+function drawingOf(tags: Tags): DxfDrawing {
+  const header = sectionOf(tags, 'HEADER');
   const entities = sectionOf(tags, 'ENTITIES');
   if (!entities) throw new Unreadable('not-dxf');
-  const at = header.findIndex(([code, value]) => code === 9 && value === '$INSUNITS');
-  const unit = at < 0 ? undefined : header[at + 1];
-  return { unit: unit ? numberOf(unit[1]) : null, entities: grouped(entities).map(entityOf) };
+  return { unit: header && unitOf(header), entities: grouped(entities).map(entityOf) };
 }
 
-function sectionOf(tags: readonly Tag[], name: string): readonly Tag[] | null {
-  const start = tags.findIndex(
-    ([code, value], i) => code === 2 && value === name && tags[i - 1]?.[1] === 'SECTION',
-  );
-  if (start < 0) return null;
-  const end = tags.findIndex(([code, value], i) => i > start && code === 0 && value === 'ENDSEC');
-  if (end < 0) throw new Unreadable('cut-short');
-  return tags.slice(start + 1, end);
+function unitOf({ codes, values, from, to }: Stretch): number | null {
+  for (let i = from; i + 1 < to; i++)
+    if (codes[i] === 9 && values[i] === '$INSUNITS') return numberOf(values[i + 1]!);
+  return null;
+}
+
+function sectionOf({ codes, values }: Tags, name: string): Stretch | null {
+  const begins = (i: number): boolean =>
+    codes[i] === 2 && values[i] === name && values[i - 1] === 'SECTION';
+  let from = 0;
+  while (from < codes.length && !begins(from)) from++;
+  if (from === codes.length) return null;
+  let to = ++from;
+  while (to < codes.length && !(codes[to] === 0 && values[to] === 'ENDSEC')) to++;
+  if (to === codes.length) throw new Unreadable('cut-short');
+  return { codes, values, from, to };
 }
 
 /** Each entity begins with its type, under the code 0. */
-function grouped(tags: readonly Tag[]): Tag[][] {
-  const groups: Tag[][] = [];
-  for (const tag of tags) {
-    if (tag[0] === 0) groups.push([tag]);
-    else groups.at(-1)?.push(tag);
+function grouped({ codes, values, from, to }: Stretch): Stretch[] {
+  const groups: Stretch[] = [];
+  let start = -1;
+  for (let i = from; i <= to; i++) {
+    if (i < to && codes[i] !== 0) continue;
+    if (start >= 0) groups.push({ codes, values, from: start, to: i });
+    start = i;
   }
   return groups;
 }
 
-function entityOf(tags: readonly Tag[]): DxfEntity {
-  const type = tags[0]![1];
-  const layer = tags.find(([code]) => code === 8)?.[1] ?? '0';
+function entityOf(tags: Stretch): DxfEntity {
+  const type = tags.values[tags.from]!;
+  const layer = textOf(tags, 8) ?? '0';
   const curve = isTurned(tags) ? null : (curves[type]?.(tags) ?? null);
   const isText = type === 'TEXT' || type === 'MTEXT';
   return { type, layer, curve, textHeight: isText ? valueOf(tags, 40) : null };
 }
 
 /** An entity may lie in a plane of its own: seen from below, its `x` runs the other way. */
-const isTurned = (tags: readonly Tag[]): boolean =>
-  tags.some(([code, value]) => code === 230 && numberOf(value) !== 1);
+function isTurned({ codes, values, from, to }: Stretch): boolean {
+  for (let i = from; i < to; i++) if (codes[i] === 230 && numberOf(values[i]!) !== 1) return true;
+  return false;
+}
 
-const curves: Readonly<Record<string, (tags: readonly Tag[]) => Curve>> = {
+const curves: Readonly<Record<string, (tags: Stretch) => Curve>> = {
   LWPOLYLINE: polylineOf,
   LINE: (tags) =>
     line(
@@ -117,30 +172,40 @@ const curves: Readonly<Record<string, (tags: readonly Tag[]) => Curve>> = {
   },
 };
 
-function polylineOf(tags: readonly Tag[]): Curve {
+function polylineOf(tags: Stretch): Curve {
   const closed = (valueOf(tags, 70) & 1) === 1;
   const vertices: { x: number; y: number; bulge: number }[] = [];
-  for (const [code, value] of tags) {
+  for (let i = tags.from; i < tags.to; i++) {
+    const code = tags.codes[i];
+    if (code !== 10 && code !== 20 && code !== 42) continue;
+    const value = numberOf(tags.values[i]!);
     const last = vertices.at(-1);
-    if (code === 10) vertices.push({ x: numberOf(value), y: NaN, bulge: 0 });
-    else if (code === 20 && last) last.y = numberOf(value);
-    else if (code === 42 && last) last.bulge = numberOf(value);
+    if (code === 10) vertices.push({ x: value, y: NaN, bulge: 0 });
+    else if (!last) throw new Unreadable('bad-number');
+    else if (code === 20) last.y = value;
+    else last.bulge = value;
   }
   if (vertices.some(({ y }) => Number.isNaN(y))) throw new Unreadable('bad-number');
   return { closed, vertices: vertices satisfies Vertex[] };
 }
 
-function valueOf(tags: readonly Tag[], code: number): number {
-  const tag = tags.find(([each]) => each === code);
-  if (!tag) throw new Unreadable('bad-number');
-  return numberOf(tag[1]);
+function textOf({ codes, values, from, to }: Stretch, code: number): string | null {
+  for (let i = from; i < to; i++) if (codes[i] === code) return values[i]!;
+  return null;
+}
+
+function valueOf(tags: Stretch, code: number): number {
+  const text = textOf(tags, code);
+  if (text === null) throw new Unreadable('bad-number');
+  return numberOf(text);
 }
 
 /** Larger numbers are no lengths of a vessel, and would overflow in products. */
 const largest = 1e9;
 
+/** Decimals as a drawing has them; `Number` alone would take nothing for 0, and other notations. */
 function numberOf(text: string): number {
-  const number = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d{1,3})?$/i.test(text) ? Number(text) : NaN;
+  const number = /^[-+]?[\d.]+(e[-+]?\d{1,3})?$/i.test(text) ? Number(text) : NaN;
   if (!(Math.abs(number) <= largest)) throw new Unreadable('bad-number');
   return number;
 }

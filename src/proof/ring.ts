@@ -3,12 +3,12 @@
  * outer face on the profile; the bevel is straight from face to face. Lengths in mm.
  */
 import type { Vessel } from '../vessel/vessel.js';
-import type { Bending } from './bending.js';
+import type { Bending, Section } from './bending.js';
 import { judged, worst, type Finding, type Place, type Side } from './finding.js';
 import type { DrawnStave } from './stave.js';
 import { tolerance } from './tolerance.js';
 
-export interface Joint {
+interface Joint {
   /** number of the stave before the joint, from 1; 0 where all joints are alike */
   readonly number: number;
   readonly before: DrawnStave;
@@ -23,52 +23,76 @@ export interface GapPoint {
   readonly worst: number;
 }
 
+export interface MeasuredJoint extends Joint {
+  /** close enough together to draw */
+  readonly gaps: readonly GapPoint[];
+}
+
+export interface JointGaps {
+  readonly files: readonly string[];
+  readonly gaps: readonly GapPoint[];
+}
+
 /** Parts of the blank's thickness at which a joint is measured. */
 const depths = [0, 0.25, 0.5, 0.75, 1] as const;
 /** Places along a joint that are looked at beside the stations, about every 5 mm on a cask. */
 const fine = 200;
 
 /** Equal staves have but one kind of joint. */
-export function jointsOf(ring: readonly DrawnStave[]): Joint[] {
+function jointsOf(ring: readonly DrawnStave[]): Joint[] {
   const [first] = ring;
   if (!first) return [];
   if (ring.every((stave) => stave === first)) return [{ number: 0, before: first, after: first }];
   return ring.map((before, i) => ({ number: i + 1, before, after: ring[(i + 1) % ring.length]! }));
 }
 
-export function gapAt({ before, after }: Joint, station: number, bending: Bending): GapPoint {
-  const gaps = depths.map(
-    (part) =>
-      standOff(before, 'upper', station, part, bending) +
-      standOff(after, 'lower', station, part, bending),
-  );
+function gapAt({ before, after }: Joint, station: number, bending: Bending): GapPoint {
+  const section = bending.sectionAtStation(station);
+  if (!section) return { station, outer: NaN, inner: NaN, worst: NaN };
+  const [one, other] = [
+    standOff(before, 'upper', station, section),
+    standOff(after, 'lower', station, section),
+  ];
+  const gaps = depths.map((part) => one(part) + other(part));
   const worst = gaps.reduce((a, b) => (Math.abs(b) <= Math.abs(a) ? a : b));
   return { station, outer: gaps[0]!, inner: gaps.at(-1)!, worst };
 }
 
-/** From the joint plane, which goes through the axis, to a point of the stave's joint; positive where it falls short. */
+/**
+ * From the joint plane, which goes through the axis, to a point of the stave's joint; positive where it falls short. The
+ * point lies at a part of the blank's thickness, on the straight line from face to face.
+ */
 function standOff(
   { due, halfWidth }: DrawnStave,
   side: Side,
   station: number,
-  part: number,
-  bending: Bending,
-): number {
-  const section = bending.sectionAtStation(station);
-  if (!section) return NaN;
-  const radius = section.r - part * due.depth(section, 'inner') * section.cos;
-  const drawn =
-    (1 - part) * halfWidth('outer', side, station) + part * halfWidth('inner', side, station);
-  return radius * Math.sin(due.alpha) - drawn * Math.cos(due.alpha);
+  section: Section,
+): (part: number) => number {
+  const [outer, inner] = [halfWidth('outer', side, station), halfWidth('inner', side, station)];
+  const depth = due.depth(section, 'inner');
+  return (part) =>
+    (section.r - part * depth * section.cos) * Math.sin(due.alpha) -
+    ((1 - part) * outer + part * inner) * Math.cos(due.alpha);
 }
 
-/** The gaps of a joint all along it, close enough to draw. */
-export function gapsAlong(joint: Joint, bending: Bending): GapPoint[] {
-  const { from, to } = reachOf([joint.before, joint.after]);
-  return Array.from({ length: fine + 1 }, (_, i) =>
-    gapAt(joint, from + ((to - from) * i) / fine, bending),
-  );
+/** Every joint of the ring, with its gaps all along it. */
+export function measureJoints(ring: readonly DrawnStave[], bending: Bending): MeasuredJoint[] {
+  return jointsOf(ring).map((joint) => {
+    const { from, to } = reachOf([joint.before, joint.after]);
+    const places = Array.from({ length: fine + 1 }, (_, i) => from + ((to - from) * i) / fine);
+    return { ...joint, gaps: places.map((station) => gapAt(joint, station, bending)) };
+  });
 }
+
+/** The joint that is furthest from closed anywhere. */
+export function worstJoint(joints: readonly MeasuredJoint[]): JointGaps {
+  const most = ({ gaps }: MeasuredJoint): number =>
+    gaps.reduce((sum, { worst: gap }) => Math.max(sum, Math.abs(gap)), 0);
+  const found = joints.reduce((a, b) => (most(b) > most(a) ? b : a));
+  return { files: filesOf(found), gaps: found.gaps };
+}
+
+const filesOf = ({ before, after }: Joint): string[] => [...new Set([before.file, after.file])];
 
 /** A hair inside the drawn ends, where every face has its edges. */
 function reachOf(staves: readonly DrawnStave[]): { from: number; to: number } {
@@ -82,30 +106,29 @@ function reachOf(staves: readonly DrawnStave[]): { from: number; to: number } {
 export function checkRing(
   vessel: Vessel,
   ring: readonly DrawnStave[],
+  joints: readonly MeasuredJoint[],
   stations: readonly number[],
   bending: Bending,
 ): Finding[] {
   const reach = reachOf(ring);
   const places = stations.map((station) => Math.min(reach.to, Math.max(reach.from, station)));
-  const joints = jointsOf(ring);
   const gaps = places.map((station) =>
     worst(joints.map((joint) => gapFinding(joint, gapAt(joint, station, bending)))),
   );
   const between = worst(
-    joints.flatMap((joint) =>
-      gapsAlong(joint, bending).map((gap) => gapFinding(joint, gap, 'between')),
-    ),
+    joints.flatMap((joint) => joint.gaps.map((gap) => gapFinding(joint, gap, 'between'))),
   );
   return [...gaps, between, ...checkGirths(vessel, ring, places, bending)];
 }
 
-function gapFinding({ number, before, after }: Joint, gap: GapPoint, part?: string): Finding {
+function gapFinding(joint: Joint, gap: GapPoint, part?: string): Finding {
+  const { number } = joint;
   const place: Place = {
     station: gap.station,
     ...(number > 0 && { stave: number }),
     ...(part !== undefined && { part }),
   };
-  return judged('joint-gap', [...new Set([before.file, after.file])], place, {
+  return judged('joint-gap', filesOf(joint), place, {
     measured: gap.worst,
     expected: 0,
     tolerance: tolerance.joint,
