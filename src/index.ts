@@ -25,6 +25,7 @@ export { paperNames, type PaperName } from './sheets/paper.js';
 export type { Message } from './spec/issue.js';
 export { millimetresOf } from './spec/length.js';
 export { nearest } from './spec/nearest.js';
+export { specWordings } from './spec/wordings.js';
 export { writeSpec } from './spec/write.js';
 export type { Spec } from './spec/spec.js';
 export type { Vessel } from './vessel/vessel.js';

@@ -1,6 +1,7 @@
 /** The first half of the pipeline: from a spec's text to a solved vessel. It knows nothing of drawings, which load later. */
 import type { Message } from './spec/issue.js';
 import { putIntoWords, readSpec } from './spec/read.js';
+import type { Wordings } from './spec/wording.js';
 import { solveVessel } from './vessel/solve.js';
 import type { Vessel } from './vessel/vessel.js';
 
@@ -10,12 +11,12 @@ export interface Plan {
   readonly messages: readonly Message[];
 }
 
-/** Reads and solves a spec. `file` is only named in the messages. */
-export function planVessel(text: string, file: string): Plan {
+/** Reads and solves a spec. `file` is only named in the messages, which are English unless other wordings are given. */
+export function planVessel(text: string, file: string, wordings?: Wordings): Plan {
   const read = readSpec(text);
-  if (!read.spec) return { vessel: null, messages: putIntoWords(read.issues, read, file) };
+  if (!read.spec) return { vessel: null, messages: putIntoWords(read.issues, read, file, wordings) };
   const solved = solveVessel(read.spec);
   const found = 'vessel' in solved ? solved.vessel.warnings : solved.issues;
-  const messages = putIntoWords([...read.issues, ...found], read, file);
+  const messages = putIntoWords([...read.issues, ...found], read, file, wordings);
   return { vessel: 'vessel' in solved ? solved.vessel : null, messages };
 }

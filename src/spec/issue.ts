@@ -1,4 +1,4 @@
-/** What is wrong, or doubtful, with a spec: data only. The wording lives in `spec/wording.en.ts`. */
+/** What is wrong, or doubtful, with a spec: data only. The wording lives in `spec/wording.en.ts` and its like. */
 
 /** Where in the YAML: `['heads', 'croze', 'inset']`, `['hoops', 1, 'offset']`; empty for the whole file. */
 export type SpecPath = readonly (string | number)[];

@@ -1,5 +1,6 @@
 /** How numbers, keys and words are written in messages. */
-import type { SpecPath } from './issue.js';
+import type { Typeset } from '../language.js';
+import type { Issue, SpecPath } from './issue.js';
 import { inchFraction, millimetresPerInch } from './length.js';
 import type { Units } from './spec.js';
 
@@ -21,10 +22,24 @@ export interface Say {
   range(least: string, most: string): string;
 }
 
+/** How a language writes numbers and what it finds. */
+export interface Manner {
+  /** sets a number that is written with a decimal point */
+  readonly typeset: Typeset;
+  range(least: string, most: string): string;
+  degrees(number: string): string;
+  /** before a fraction of an inch that is rounded */
+  about(fraction: string): string;
+  /** what a file holds, as `shown.ts` puts it in English; a user's own words stand in quotes */
+  shown(english: string): string;
+  /** for a code without a wording */
+  unknown(code: string): string;
+}
+
 export function sayer(
-  values: Readonly<Record<string, string | number>>,
-  path: SpecPath,
+  { values, path }: Pick<Issue, 'values' | 'path'>,
   units: Units,
+  manner: Manner,
 ): Say {
   const value = (name: string): string | number | undefined =>
     Object.hasOwn(values, name) ? values[name] : undefined;
@@ -32,16 +47,18 @@ export function sayer(
     const n = value(name);
     return typeof n === 'number' ? write(n) : String(n ?? '?');
   };
+  const word = (name: string): string => String(value(name) ?? '?');
+  const number = (decimals: number) => (n: number) => manner.typeset(short(n, decimals));
+  const bareLength = (name: string): string => numeric(name, (n) => manner.typeset(bare(n, units)));
   return {
     units,
     key: dotted(path),
-    word: (name) => String(value(name) ?? '?'),
+    word: (name) => (name === 'found' ? manner.shown(word(name)) : word(name)),
     has: (name) => (value(name) ?? '') !== '',
-    length: (name) => numeric(name, (n) => writeLength(n, units)),
-    degrees: (name) => numeric(name, (n) => `${short(n, 2)} degrees`),
-    number: (name) => numeric(name, (n) => short(n, 4)),
-    range: (least, most) =>
-      `${numeric(least, (n) => bare(n, units))} to ${numeric(most, (n) => bare(n, units))} ${units}`,
+    length: (name) => numeric(name, (n) => writeLength(n, units, manner)),
+    degrees: (name) => numeric(name, (n) => manner.degrees(number(2)(n))),
+    number: (name) => numeric(name, number(4)),
+    range: (least, most) => `${manner.range(bareLength(least), bareLength(most))} ${units}`,
   };
 }
 
@@ -65,12 +82,12 @@ function short(n: number, decimals: number): string {
 const bare = (mm: number, units: Units): string =>
   units === 'mm' ? short(mm, 3) : short(mm / millimetresPerInch, 2);
 
-function writeLength(mm: number, units: Units): string {
-  if (units === 'mm') return `${short(mm, 3)} mm`;
+function writeLength(mm: number, units: Units, { typeset, about }: Manner): string {
+  if (units === 'mm') return `${typeset(short(mm, 3))} mm`;
   const inches = mm / millimetresPerInch;
-  const decimals = `${short(inches, 4)} in`;
+  const decimals = `${typeset(short(inches, 4))} in`;
   if (!Number.isFinite(inches) || Math.abs(inches) >= 1e6) return decimals;
   const { text, value } = inchFraction(inches, 32);
   if (value === 0 || value % 1 === 0) return decimals;
-  return `${decimals} (${Math.abs(value - inches) < 1e-6 ? '' : 'about '}${text})`;
+  return `${decimals} (${Math.abs(value - inches) < 1e-6 ? text : about(text)})`;
 }

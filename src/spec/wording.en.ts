@@ -1,20 +1,7 @@
-/**
- * Every message's wording, in English, by the code of its issue; one file for a language, so that a translator needs no
- * other. To add a message, add `'its-code': (say) => words(found, allowed, text)`. Found and allowed are short and may be
- * empty; the text says in whole sentences what is wrong and what to do. `say.length('name')` writes the value of that
- * name, kept in mm, in the file's own units; `say.ts` has the rest.
- */
-import type { Say } from './say.js';
-
-export interface Wording {
-  readonly found: string;
-  readonly allowed: string;
-  readonly text: string;
-}
-
-function words(found: string, allowed: string, ...text: string[]): Wording {
-  return { found, allowed, text: text.filter((sentence) => sentence !== '').join(' ') };
-}
+/** Every message's wording, in English; `wording.ts` says how it is built and how to add one. */
+import { asWritten } from '../language.js';
+import type { Manner, Say } from './say.js';
+import { wordingOf as words, type Wording, type Wordings } from './wording.js';
 
 const unitNames: Record<string, string> = { mm: 'millimetres', in: 'inches' };
 const didYouMean = (say: Say): string =>
@@ -68,7 +55,7 @@ const syntaxProblems: Record<string, string> = {
 const otherSyntax =
   'This cannot be read as YAML. Check the brackets, quotes and colons of this line and the one above.';
 
-export const wordingEnglish: Readonly<Record<string, (say: Say) => Wording>> = {
+const messages = {
   // The file as a whole
 
   'file-empty': () =>
@@ -561,4 +548,18 @@ export const wordingEnglish: Readonly<Record<string, (say: Say) => Wording>> = {
       `three quarters of ${say.length('width')}`,
       'The bung hole leaves little of its stave on either side. A smaller bung or a wider stave is safer.',
     ),
+} satisfies Wordings['messages'];
+
+const manner: Manner = {
+  typeset: asWritten,
+  range: (least, most) => `${least} to ${most}`,
+  degrees: (number) => `${number} degrees`,
+  about: (fraction) => `about ${fraction}`,
+  shown: asWritten,
+  unknown: (code) => `The rule \`${code}\` is not met.`,
 };
+
+/** What each language has a wording for. */
+export type Code = keyof typeof messages;
+
+export const english = { messages, manner } satisfies Wordings;

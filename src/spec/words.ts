@@ -1,10 +1,10 @@
-/** Puts issues into words, each at its place in the file. The words themselves are in `wording.en.ts`. */
+/** Puts issues into words, each at its place in the file. The words themselves are in `wording.en.ts` and its like. */
 import type { Issue, Message, SpecPath } from './issue.js';
 import { dotted, sayer } from './say.js';
 import { visible } from './shown.js';
 import type { Units } from './spec.js';
-import type { Wording } from './wording.en.js';
-import { wordingEnglish } from './wording.en.js';
+import type { Wording, Wordings } from './wording.js';
+import { specWordings } from './wordings.js';
 
 /** `locate` finds the places; lengths are shown in `units`, millimetres unless given. */
 export interface WordsOf {
@@ -15,15 +15,20 @@ export interface WordsOf {
 /**
  * In the order of the file. Never throws: an issue without a wording of its own is shown with its code and values.
  */
-export function putIntoWords(issues: readonly Issue[], read: WordsOf, file: string): Message[] {
+export function putIntoWords(
+  issues: readonly Issue[],
+  read: WordsOf,
+  file: string,
+  wordings: Wordings = specWordings.en,
+): Message[] {
   return issues
-    .map((issue) => messageOf(issue, read, file))
+    .map((issue) => messageOf(issue, read, file, wordings))
     .sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
-function messageOf(issue: Issue, read: WordsOf, file: string): Message {
+function messageOf(issue: Issue, read: WordsOf, file: string, wordings: Wordings): Message {
   const { severity, code, path } = issue;
-  const { found, allowed, text } = wordsOf(issue, read);
+  const { found, allowed, text } = wordsOf(issue, read, wordings);
   const place = placeOf(issue, read.locate);
   const key = visible(dotted(path));
   return {
@@ -45,9 +50,9 @@ function placeOf({ values, path }: Issue, locate: WordsOf['locate']) {
   return locate(path);
 }
 
-function wordsOf(issue: Issue, { units = 'mm' }: WordsOf): Wording {
-  const word = Object.hasOwn(wordingEnglish, issue.code) ? wordingEnglish[issue.code] : undefined;
-  if (word) return word(sayer(issue.values, issue.path, units));
+function wordsOf(issue: Issue, { units = 'mm' }: WordsOf, { messages, manner }: Wordings): Wording {
+  const word = Object.hasOwn(messages, issue.code) ? messages[issue.code] : undefined;
+  if (word) return word(sayer(issue, units, manner));
   const values = Object.entries(issue.values).map(([name, value]) => `${name} ${value}`);
-  return { found: values.join(', '), allowed: '', text: `The rule \`${issue.code}\` is not met.` };
+  return { found: values.join(', '), allowed: '', text: manner.unknown(issue.code) };
 }

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
 import type { Message } from '../../src/spec/issue.js';
 import { putIntoWords, readSpec } from '../../src/spec/read.js';
-import { wordingEnglish } from '../../src/spec/wording.en.js';
+import { english } from '../../src/spec/wording.en.js';
 import { anyHits, anySpecText, anyValue, damaged } from './arbitrary.js';
 
 function holds(text: string): void {
@@ -39,7 +39,7 @@ function isInside({ line, column }: Message, lines: readonly string[]): boolean 
 
 function isWorded({ code, text, found, allowed }: Message): boolean {
   const unfilled = /undefined|\[object|is not met|\p{Cc}/u;
-  return ![text, found, allowed].some((words) => unfilled.test(words)) && code in wordingEnglish;
+  return ![text, found, allowed].some((words) => unfilled.test(words)) && code in english.messages;
 }
 
 describe('reading', () => {

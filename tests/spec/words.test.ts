@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../src/spec/issue.js';
 import { putIntoWords } from '../../src/spec/read.js';
-import { wordingEnglish } from '../../src/spec/wording.en.js';
+import { english } from '../../src/spec/wording.en.js';
 import { messagesOf, inchKeg, withLine } from './texts.js';
 
 const locate = () => ({ line: 1, column: 1 });
@@ -38,7 +38,7 @@ describe('an issue without a wording', () => {
 });
 
 describe('every wording', () => {
-  it.each(Object.keys(wordingEnglish))('%s can do without values, and with any', (code) => {
+  it.each(Object.keys(english.messages))('%s can do without values, and with any', (code) => {
     const anyValues: Issue['values'][] = [
       {},
       { found: NaN, min: Infinity, meant: 'in' },
@@ -71,7 +71,7 @@ describe('every wording', () => {
       .map((match) => match[1]!)
       .filter((code) => code !== 'custom');
     expect(raised.length).toBeGreaterThan(50);
-    expect(raised.filter((code) => !Object.hasOwn(wordingEnglish, code))).toEqual([]);
+    expect(raised.filter((code) => !Object.hasOwn(english.messages, code))).toEqual([]);
   });
 });
 
