@@ -14,7 +14,8 @@ export interface Plan {
 /** Reads and solves a spec. `file` is only named in the messages, which are English unless other wordings are given. */
 export function planVessel(text: string, file: string, wordings?: Wordings): Plan {
   const read = readSpec(text);
-  if (!read.spec) return { vessel: null, messages: putIntoWords(read.issues, read, file, wordings) };
+  if (!read.spec)
+    return { vessel: null, messages: putIntoWords(read.issues, read, file, wordings) };
   const solved = solveVessel(read.spec);
   const found = 'vessel' in solved ? solved.vessel.warnings : solved.issues;
   const messages = putIntoWords([...read.issues, ...found], read, file, wordings);

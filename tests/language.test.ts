@@ -1,6 +1,7 @@
 /** Every language says all that English says. */
 import { describe, expect, it, test } from 'vitest';
 import { drawable } from '../src/drawing/glyphs.js';
+import { cliWords } from '../src/cli/words.js';
 import { decimalComma, frenchText, languages, wordsIn } from '../src/language.js';
 import { pieceWords } from '../src/pieces/words/index.js';
 import { sheetWords } from '../src/sheets/words.js';
@@ -11,6 +12,7 @@ const bundles = {
   drawings: pieceWords,
   sheets: sheetWords,
   'page of patterns': indexPageWords,
+  commands: cliWords,
 };
 
 /** Words that are the same in another language as in English. */
@@ -88,4 +90,12 @@ test('French signs stay on the line of their word', () => {
   expect(frenchText('« bore » : 5 % ; 2.5 mm')).toBe(
     '«\u00a0bore\u00a0»\u00a0: 5\u00a0%\u00a0; 2,5 mm',
   );
+});
+
+test('hoops have the same names in drawings and in what the commands say', async () => {
+  for (const language of others) {
+    const [drawn, told] = [await wordsIn(pieceWords, language), await wordsIn(cliWords, language)];
+    for (const name of ['chime', 'quarter', 'bilge', 'rim'])
+      expect(told.hoopName(name)).toBe(drawn.hoopName(name));
+  }
 });

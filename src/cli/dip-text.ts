@@ -3,28 +3,29 @@ import { shortLengthText, type DipTable, type Spec } from '../index.js';
 import { columns } from './columns.js';
 import { settled } from './figures-json.js';
 import { oneLine } from './say.js';
+import type { CliWords } from './words.js';
 
 const litresPerGallon = 3.785411784;
 
-const heads: Record<DipTable['posture'], string> = {
-  lying: 'lying, bung up; depth at the bilge, on a rod through the bung',
-  standing: 'standing; depth above the inside face of the bottom',
-};
-
-export function dipText({ posture, rows }: DipTable, { title, units }: Spec): string {
+export function dipText(
+  { posture, rows }: DipTable,
+  { title, units }: Spec,
+  { dip: say, typeset }: CliWords,
+): string {
   const gallons = units === 'in';
+  const number = (value: number, decimals: number): string => typeset(value.toFixed(decimals));
   const table = rows.map(({ dip, litres, oldRule, oldRuleError }) => [
-    shortLengthText(dip, units),
-    litres.toFixed(1),
-    ...(gallons ? [(litres / litresPerGallon).toFixed(2)] : []),
-    oldRule === null ? '-' : oldRule.toFixed(1),
-    oldRuleError === null ? '-' : `${oldRuleError < 0 ? '' : '+'}${oldRuleError.toFixed(1)}`,
+    typeset(shortLengthText(dip, units)),
+    number(litres, 1),
+    ...(gallons ? [number(litres / litresPerGallon, 2)] : []),
+    oldRule === null ? '-' : number(oldRule, 1),
+    oldRuleError === null ? '-' : `${oldRuleError < 0 ? '' : '+'}${number(oldRuleError, 1)}`,
   ]);
-  const headings = [`dip ${units}`, 'litres', ...(gallons ? ['US gallons'] : [])];
+  const headings = [...say.headings(units), ...(gallons ? [say.gallons] : []), ...say.oldRule];
   return [
     oneLine(title),
-    `${heads[posture]}\n`,
-    columns([[...headings, 'old rule, l', 'its error, l'], ...table], { indent: '  ' }),
+    `${say.postures[posture]}\n`,
+    columns([headings, ...table], { indent: '  ' }),
   ].join('');
 }
 

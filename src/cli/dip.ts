@@ -13,11 +13,13 @@ import { dipCsv, dipJson, dipText } from './dip-text.js';
 import { exitCode, type Answer } from './exit-code.js';
 import { givenLength, noLength } from './given-length.js';
 import type { Io } from './io.js';
+import { addLanguage, type Speaking } from './language-option.js';
 import { oneOf } from './option-values.js';
 import { planSpecs } from './plans.js';
 import { oneLine } from './say.js';
+import { voiceOf } from './voice.js';
 
-interface Options {
+interface Options extends Speaking {
   readonly posture?: Posture;
   readonly step?: string;
   readonly json?: true;
@@ -37,7 +39,7 @@ Examples:
   staveloft dip my-cask.yaml --posture standing --step 5 --csv > dips.csv`;
 
 export function addDip(program: Command, io: Io, answer: Answer): void {
-  program
+  const command = program
     .command('dip')
     .description('Show what the wet depth on a dip rod means in litres, in even steps up to full.')
     .argument('<spec>', 'a YAML file, or - for standard input')
@@ -53,11 +55,13 @@ export function addDip(program: Command, io: Io, answer: Answer): void {
     .action(async (spec: string, options: Options) => {
       answer(await dip(spec, options, io));
     });
+  addLanguage(command);
 }
 
 async function dip(name: string, options: Options, io: Io): Promise<0 | 2> {
   if (options.json && options.csv) return refuse('--json or --csv, not both', io);
-  const planned = (await planSpecs([name], io))?.[0];
+  const voice = await voiceOf(options.language);
+  const planned = (await planSpecs([name], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const { vessel } = planned;
   const posture = options.posture ?? usualPosture(vessel);
@@ -65,7 +69,7 @@ async function dip(name: string, options: Options, io: Io): Promise<0 | 2> {
   if (typeof step === 'string') return refuse(step, io);
   const table = dipTable(vessel, posture, step);
   const write = options.json ? dipJson : options.csv ? dipCsv : dipText;
-  io.out(write(table, vessel.spec));
+  io.out(write(table, vessel.spec, voice.words));
   return exitCode.done;
 }
 

@@ -2,8 +2,9 @@
 import { dirname, extname, join } from 'node:path';
 import type { DrawnFile } from './draw-files.js';
 import { oneLine } from './say.js';
+import type { CliWords } from './words.js';
 
-export function drawReport(files: readonly DrawnFile[]): string {
+export function drawReport(files: readonly DrawnFile[], { draw }: CliWords): string {
   const lines = new Map<string, string[]>();
   for (const { shown } of files) {
     const stem = shown.slice(0, -extname(shown).length);
@@ -11,9 +12,9 @@ export function drawReport(files: readonly DrawnFile[]): string {
   }
   const folders = [...new Set(files.map(({ shown }) => dirname(shown)))];
   return [
-    `wrote ${files.length} files`,
+    draw.wrote(files.length),
     ...[...lines.values()].map((names) => `  ${names.join('  ')}`),
-    ...folders.map((folder) => `to look at them, open ${join(folder, 'index.html')} in a browser`),
+    ...folders.map((folder) => draw.look(join(folder, 'index.html'))),
   ]
     .map(oneLine)
     .join('');

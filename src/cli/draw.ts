@@ -17,6 +17,7 @@ import { addLanguage } from './language-option.js';
 import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
 import { planSpecs, sayWarnings, type Planned } from './plans.js';
 import { oneLine } from './say.js';
+import { voiceOf, type Voice } from './voice.js';
 import { writeWhole } from './write-whole.js';
 
 /** What `--pieces` takes: the drawings and the job sheet. */
@@ -94,18 +95,19 @@ async function draw(
   if ('clash' in folders) return refuse(folders.clash, io);
   const idle = optionWithoutUse(options);
   if (idle) return refuse(idle, io);
-  const planned = await planSpecs(specs, io);
+  const voice = await voiceOf(options.language);
+  const planned = await planSpecs(specs, io, voice);
   if (!planned) return exitCode.badInput;
   const unfit = unfitSizes(planned, options);
   if (unfit) return refuse(unfit, io);
-  if (!options.quiet) sayWarnings(planned, io);
+  if (!options.quiet) sayWarnings(planned, io, voice);
   const files: DrawnFile[] = [];
   for (const [i, { file, vessel }] of planned.entries()) {
     const drawn = await drawnFiles(vessel, join(options.out, folders.names[i]!), options, io);
-    if (drawn.length === 0) return refuse(`${file}: this vessel has none of these pieces`, io);
+    if (drawn.length === 0) return refuse(voice.words.draw.none(file), io);
     files.push(...drawn);
   }
-  return write(files, options, io);
+  return write(files, options, voice, io);
 }
 
 function unfitSizes(planned: readonly Planned[], { fan, plank }: DrawingOptions): string | null {
@@ -116,10 +118,15 @@ function unfitSizes(planned: readonly Planned[], { fan, plank }: DrawingOptions)
   return faults.find((text) => text !== null) ?? null;
 }
 
-function write(files: readonly DrawnFile[], options: DrawingOptions, io: Io): 0 | 2 {
+function write(
+  files: readonly DrawnFile[],
+  options: DrawingOptions,
+  { words }: Voice,
+  io: Io,
+): 0 | 2 {
   const refusal = writeWhole(files, options.replace === true);
   if (refusal !== null) return refuse(refusal, io);
-  if (!options.quiet) io.out(drawReport(files));
+  if (!options.quiet) io.out(drawReport(files, words));
   return exitCode.done;
 }
 

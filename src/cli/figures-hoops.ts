@@ -3,11 +3,11 @@ import type { Figures } from '../index.js';
 import { columns } from './columns.js';
 import type { FigureFormat } from './figure-format.js';
 
-export function hoopSection({ hoops }: Figures, { cell, mass }: FigureFormat): string {
+export function hoopSection({ hoops }: Figures, { cell, mass, words }: FigureFormat): string {
   if (hoops.length === 0) return '';
   const rows = hoops.map((hoop) => [
-    hoop.name,
-    hoop.end,
+    words.hoopName(hoop.name),
+    words.ends[hoop.end],
     cell(hoop.offset),
     cell(hoop.width),
     cell(hoop.nearGirth),
@@ -16,15 +16,6 @@ export function hoopSection({ hoops }: Figures, { cell, mass }: FigureFormat): s
     cell(hoop.splay),
     mass(hoop.mass),
   ]);
-  const heading = [
-    'hoop',
-    'end',
-    'offset',
-    'width',
-    'near girth',
-    'far girth',
-    'cut length',
-    'splay',
-  ];
-  return `Hoops, girths at the edge near the end and the far one\n${columns([[...heading, 'mass'], ...rows], { left: 2, indent: '  ' })}`;
+  const { title, headings } = words.figures.hoops;
+  return `${title}\n${columns([headings, ...rows], { left: 2, indent: '  ' })}`;
 }

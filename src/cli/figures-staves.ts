@@ -6,67 +6,69 @@ import type { FigureFormat } from './figure-format.js';
 type Row = readonly [name: string, value: string];
 
 export function staveSection(figures: Figures, spec: Spec, format: FigureFormat): string {
-  const { stave } = figures;
-  const { length, gap } = format;
-  const mean = figures.staves ? ', of the mean width' : '';
+  const { length, words } = format;
+  const say = words.figures.staves;
   const closes: Row[] =
-    figures.closesAt === undefined ? [] : [['close at a diameter of', length(figures.closesAt)]];
+    figures.closesAt === undefined ? [] : [[say.closes, length(figures.closesAt)]];
   return [
-    'Staves\n',
+    `${say.title}\n`,
     pairs([
-      ['count', String(stave.count)],
-      ['laid edge to edge', length(figures.laidWidth)],
+      [say.count, String(figures.stave.count)],
+      [say.laid, length(figures.laidWidth)],
       ...closes,
     ]),
-    `\n  One stave${mean}\n`,
-    pairs([
-      ['blank thickness', length(stave.blankThickness)],
-      [`width at the ${widest(spec)}`, length(stave.bilgeWidth)],
-      ...atEnds('width at', stave.endWidth, length),
-      ['length of the outer face', length(stave.outerLength)],
-      ['length of the inner face', length(stave.innerLength)],
-      ...bevels(figures, spec, format),
-      ...atEnds('end cut,', stave.endCutDegrees, format.bevel),
-      ['one gauge for all leaves open', `${gap(stave.fixedBevelGap)} at each joint`],
-      ['outer face stretches by', `${stave.outerStretchPercent.toFixed(2)} %`],
-    ]),
-    `\n  Stations, counted from the middle towards the top\n`,
+    `\n  ${figures.staves ? say.mean : say.one}\n`,
+    pairs(oneStave(figures, spec, format)),
+    `\n  ${say.stations}\n`,
     stationTable(figures, spec, format),
     eachStave(figures, spec, format),
   ].join('');
 }
 
-const widest = ({ vessel }: Spec): string => (vessel === 'cask' ? 'bilge' : 'wider end');
-
-/** One line where both ends are alike, else one each. */
-function atEnds(
-  name: string,
-  { top, bottom }: { top: number; bottom: number },
-  text: (value: number) => string,
-): Row[] {
-  if (text(top) === text(bottom)) return [[`${name} both ends`, text(top)]];
+function oneStave(figures: Figures, spec: Spec, format: FigureFormat): Row[] {
+  const { stave } = figures;
+  const { length, gap, number, words } = format;
+  const say = words.figures.staves;
   return [
-    [`${name} top`, text(top)],
-    [`${name} bottom`, text(bottom)],
+    [say.thickness, length(stave.blankThickness)],
+    [say.widest[spec.vessel], length(stave.bilgeWidth)],
+    ...atEnds(say.width, stave.endWidth, length),
+    [say.outerLength, length(stave.outerLength)],
+    [say.innerLength, length(stave.innerLength)],
+    ...bevels(figures, spec, format),
+    ...atEnds(say.endCut, stave.endCutDegrees, format.bevel),
+    [say.gap, say.atEachJoint(gap(stave.fixedBevelGap))],
+    [say.stretch, `${number(stave.outerStretchPercent, 2)} %`],
   ];
 }
 
-function bevels({ stave }: Figures, spec: Spec, { bevel, degrees }: FigureFormat): Row[] {
+/** One line where both ends are alike, else one each. */
+function atEnds(
+  names: Readonly<Record<'both' | 'top' | 'bottom', string>>,
+  { top, bottom }: { top: number; bottom: number },
+  text: (value: number) => string,
+): Row[] {
+  if (text(top) === text(bottom)) return [[names.both, text(top)]];
+  return [
+    [names.top, text(top)],
+    [names.bottom, text(bottom)],
+  ];
+}
+
+function bevels({ stave }: Figures, spec: Spec, { bevel, degrees, words }: FigureFormat): Row[] {
+  const say = words.figures.staves;
   const { bilge, top, bottom } = stave.bevelDegrees;
   const tilt: Row[] =
-    stave.bladeTiltDegrees === undefined
-      ? []
-      : [['saw blade tilts', degrees(stave.bladeTiltDegrees)]];
+    stave.bladeTiltDegrees === undefined ? [] : [[say.blade, degrees(stave.bladeTiltDegrees)]];
   // the wall of a tub leans the same all the way up
-  if (spec.vessel === 'tub') return [['joint bevel', bevel(bilge)], ...tilt];
-  return [['joint bevel, bilge', bevel(bilge)], ...atEnds('joint bevel,', { top, bottom }, bevel)];
+  if (spec.vessel === 'tub') return [[say.bevel, bevel(bilge)], ...tilt];
+  return [[say.bevelBilge, bevel(bilge)], ...atEnds(say.bevels, { top, bottom }, bevel)];
 }
 
 function stationTable({ stave }: Figures, { units }: Spec, format: FigureFormat): string {
-  const { cell, degrees, per100 } = format;
-  const heading = [`station ${units}`, `height ${units}`, `width ${units}`, 'bevel', 'per 100'];
+  const { cell, degrees, per100, words } = format;
   return columns([
-    [...heading, `blank ${units}`],
+    words.figures.staves.stationHeadings(units),
     ...stave.stations.map(({ s, z, width, bevelDegrees, thickness }) => [
       cell(s),
       cell(z),
@@ -79,10 +81,10 @@ function stationTable({ stave }: Figures, { units }: Spec, format: FigureFormat)
 }
 
 /** A mixed set, in ring order. */
-function eachStave({ staves }: Figures, spec: Spec, format: FigureFormat): string {
+function eachStave({ staves }: Figures, { units }: Spec, format: FigureFormat): string {
   if (!staves) return '';
-  const { cell, degrees } = format;
-  const { units } = spec;
+  const { cell, degrees, words } = format;
+  const { each, eachHeadings } = words.figures.staves;
   const rows = staves.map(({ width, endWidth, bevelDegrees, blankThickness }, i) => [
     String(i + 1),
     cell(width),
@@ -91,6 +93,5 @@ function eachStave({ staves }: Figures, spec: Spec, format: FigureFormat): strin
     degrees(bevelDegrees.bilge),
     cell(blankThickness),
   ]);
-  const heading = ['stave', `width ${units}`, `top ${units}`, `bottom ${units}`, 'bevel'];
-  return `\n  Each stave, in the order round the ring\n${columns([[...heading, `blank ${units}`], ...rows])}`;
+  return `\n  ${each}\n${columns([eachHeadings(units), ...rows])}`;
 }

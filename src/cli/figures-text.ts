@@ -7,42 +7,46 @@ import { hoopSection } from './figures-hoops.js';
 import { sensitivitySection } from './figures-sensitivity.js';
 import { staveSection } from './figures-staves.js';
 import { oneLine } from './say.js';
+import type { CliWords } from './words.js';
 
-export function figuresText(figures: Figures, spec: Spec, warnings: readonly Message[]): string {
-  const format = figureFormat(spec.units);
+export function figuresText(
+  figures: Figures,
+  spec: Spec,
+  warnings: readonly Message[],
+  words: CliWords,
+): string {
+  const format = figureFormat(spec.units, words);
   return [
-    `${oneLine(spec.title)}${spec.vessel}, ${format.note}\n`,
+    `${oneLine(spec.title)}${words.vessels[spec.vessel]}, ${format.note}\n`,
     capacitySection(figures, spec, format),
     staveSection(figures, spec, format),
     ...headSections(figures, spec, format),
     hoopSection(figures, format),
     sensitivitySection(figures, spec, format),
-    warningSection(warnings),
+    warningSection(warnings, words),
   ]
     .filter((section) => section !== '')
     .join('\n');
 }
 
-function capacitySection(figures: Figures, spec: Spec, { litres, mass }: FigureFormat): string {
-  const from = spec.vessel === 'cask' ? 'between the heads' : 'from the bottom to the rim';
+function capacitySection(figures: Figures, spec: Spec, format: FigureFormat): string {
+  const { litres, mass, words } = format;
+  const say = words.figures.capacity;
   const { oimlLimitLitres: limit, masses } = figures;
-  const law = `±${litres(limit ?? 0, 2)}: OIML R 138:2007, wooden casks, for information`;
-  return `Capacity\n${pairs([
-    [from, litres(figures.capacityLitres, 1)],
-    ['groove, howel and bevels', `${litres(figures.recessLitres, 2)}, left out of it`],
-    ...(limit === undefined ? [] : [['sold by measure, may be off', law] as const]),
-    [
-      'empty, of air-dry oak',
-      `${mass(masses.empty)}: wood ${mass(masses.wood)}, hoops ${mass(masses.steel)}`,
-    ],
-    ['full with water', mass(masses.fullWithWater)],
+  const weights = [masses.empty, masses.wood, masses.steel].map(mass) as [string, string, string];
+  return `${say.title}\n${pairs([
+    [say.from[spec.vessel], litres(figures.capacityLitres, 1)],
+    [say.recess, say.leftOut(litres(figures.recessLitres, 2))],
+    ...(limit === undefined ? [] : [[say.law, say.limit(litres(limit, 2))] as const]),
+    [say.empty, say.masses(...weights)],
+    [say.full, mass(masses.fullWithWater)],
   ])}`;
 }
 
-function warningSection(warnings: readonly Message[]): string {
+function warningSection(warnings: readonly Message[], { figures }: CliWords): string {
   if (warnings.length === 0) return '';
   const lines = warnings.map(({ key, text }) =>
     oneLine(`  ${key === '' ? '' : `${key}: `}${text}`),
   );
-  return `Warnings\n${lines.join('')}`;
+  return `${figures.warnings}\n${lines.join('')}`;
 }

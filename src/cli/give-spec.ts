@@ -4,6 +4,7 @@ import { planVessel, writeSpec, type Message, type Spec } from '../index.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { messageLine, oneLine } from './say.js';
+import { englishVoice, type Voice } from './voice.js';
 import { writeWhole } from './write-whole.js';
 
 export interface Giving {
@@ -13,11 +14,17 @@ export interface Giving {
 }
 
 /** Written, if at all, as a whole; a spec that could not be read again is not written. */
-export function giveSpec(spec: Spec, report: string, options: Giving, io: Io): ExitCode {
+export function giveSpec(
+  spec: Spec,
+  report: string,
+  options: Giving,
+  io: Io,
+  voice = englishVoice,
+): ExitCode {
   const { out, replace, quiet } = options;
   const text = writeSpec(spec);
-  const { vessel, messages } = planVessel(text, out ?? 'stdout');
-  if (!vessel) return cannotBeBuilt(messages, io);
+  const { vessel, messages } = planVessel(text, out ?? 'stdout', voice.wordings);
+  if (!vessel) return cannotBeBuilt(messages, io, voice);
   if (out === undefined) {
     io.out(text);
   } else {
@@ -31,22 +38,22 @@ export function giveSpec(spec: Spec, report: string, options: Giving, io: Io): E
     }
   }
   if (quiet) return exitCode.done;
-  for (const message of messages) io.err(messageLine(message));
+  for (const message of messages) io.err(messageLine(message, voice.words));
   const told = out === undefined ? io.err : io.out;
   told(report);
-  if (out !== undefined) io.out(oneLine(`wrote ${out}; next: staveloft figures ${out}`));
+  if (out !== undefined) io.out(oneLine(voice.words.give.wrote(out)));
   return exitCode.done;
 }
 
 /** What is wrong with a spec that was worked out, in words. */
-export function whyNot(spec: Spec, io: Io): 1 {
-  return cannotBeBuilt(planVessel(writeSpec(spec), '').messages, io);
+export function whyNot(spec: Spec, io: Io, voice: Voice): 1 {
+  return cannotBeBuilt(planVessel(writeSpec(spec), '', voice.wordings).messages, io, voice);
 }
 
-function cannotBeBuilt(messages: readonly Message[], io: Io): 1 {
-  io.err('this cannot be built:\n');
+function cannotBeBuilt(messages: readonly Message[], io: Io, { words }: Voice): 1 {
+  io.err(oneLine(words.give.cannotBeBuilt));
   const errors = messages.filter(({ severity }) => severity === 'error');
   for (const { key, text } of errors) io.err(oneLine(`  ${key === '' ? '' : `${key}: `}${text}`));
-  io.err('Change these keys of the spec you started from, then try again.\n');
+  io.err(oneLine(words.give.tryAgain));
   return exitCode.no;
 }

@@ -3,6 +3,7 @@ import { planVessel, type Message, type Vessel } from '../index.js';
 import type { Io } from './io.js';
 import { messageLine, oneLine } from './say.js';
 import { fetchSource } from './source.js';
+import { englishVoice, type Voice } from './voice.js';
 
 export interface Planned {
   readonly file: string;
@@ -11,32 +12,37 @@ export interface Planned {
 }
 
 /** Null when any of the specs cannot be built; the errors of all are said by then. */
-export async function planSpecs(names: readonly string[], io: Io): Promise<Planned[] | null> {
+export async function planSpecs(
+  names: readonly string[],
+  io: Io,
+  voice = englishVoice,
+): Promise<Planned[] | null> {
   if (names.filter((name) => name === '-').length > 1) {
     io.err('standard input (-) can be only one of the specs\n');
     return null;
   }
   const planned: Planned[] = [];
   for (const name of names) {
-    const plan = await planSpec(name, io);
+    const plan = await planSpec(name, io, voice);
     if (plan) planned.push(plan);
   }
   return planned.length === names.length ? planned : null;
 }
 
-async function planSpec(name: string, io: Io): Promise<Planned | null> {
+async function planSpec(name: string, io: Io, { words, wordings }: Voice): Promise<Planned | null> {
   const { file, text, refusal } = await fetchSource(name, io);
   if (text === null) {
     io.err(oneLine(`${file}: ${refusal}`));
     return null;
   }
-  const { vessel, messages } = planVessel(text, file);
+  const { vessel, messages } = planVessel(text, file, wordings);
   const wrong = messages.filter(({ severity }) => severity === 'error');
-  for (const message of wrong) io.err(messageLine(message));
+  for (const message of wrong) io.err(messageLine(message, words));
   const warnings = messages.filter(({ severity }) => severity === 'warning');
   return vessel && { file, vessel, warnings };
 }
 
-export function sayWarnings(planned: readonly Planned[], io: Io): void {
-  for (const { warnings } of planned) for (const warning of warnings) io.err(messageLine(warning));
+export function sayWarnings(planned: readonly Planned[], io: Io, { words } = englishVoice): void {
+  for (const warning of planned.flatMap(({ warnings }) => warnings))
+    io.err(messageLine(warning, words));
 }

@@ -5,11 +5,13 @@ import { exitCode, type Answer, type ExitCode } from './exit-code.js';
 import { giveSpec, whyNot, type Giving } from './give-spec.js';
 import { givenLength, noLength } from './given-length.js';
 import type { Io } from './io.js';
+import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
 import { recutText } from './recut-text.js';
 import { oneLine } from './say.js';
+import { voiceOf } from './voice.js';
 
-interface Options extends Giving {
+interface Options extends Giving, Speaking {
   readonly shorten?: string;
   readonly rim?: string;
   readonly shave?: string;
@@ -26,7 +28,7 @@ Examples:
   staveloft draw recut.yaml --out recut                   the patterns of the new ends and heads`;
 
 export function addRecut(program: Command, io: Io, answer: Answer): void {
-  program
+  const command = program
     .command('recut')
     .description('Cut a worn vessel shorter or shave its outside: the new spec and its capacity.')
     .argument('<spec>', 'a YAML file of the vessel as it is, or - for standard input')
@@ -39,10 +41,12 @@ export function addRecut(program: Command, io: Io, answer: Answer): void {
     .action(async (spec: string, _options, command: Command) => {
       answer(await recutSpec(spec, command.optsWithGlobals<Options>(), io));
     });
+  addLanguage(command);
 }
 
 async function recutSpec(name: string, options: Options, io: Io): Promise<ExitCode> {
-  const planned = (await planSpecs([name], io))?.[0];
+  const voice = await voiceOf(options.language);
+  const planned = (await planSpecs([name], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const recutting = recuttingOf(options, planned.vessel);
   if (typeof recutting === 'string') {
@@ -51,8 +55,8 @@ async function recutSpec(name: string, options: Options, io: Io): Promise<ExitCo
   }
   const { spec } = planned.vessel;
   const made = recut(spec, recutting);
-  if ('issues' in made) return whyNot(made.spec, io);
-  return giveSpec(made.spec, recutText(made, planned.vessel), options, io);
+  if ('issues' in made) return whyNot(made.spec, io, voice);
+  return giveSpec(made.spec, recutText(made, planned.vessel, voice.words), options, io, voice);
 }
 
 /** Or why the options make no sense. */

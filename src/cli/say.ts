@@ -1,8 +1,10 @@
 /** Messages as lines of text: `file:line:column: key: text`, the form that editors jump to. */
 import type { Message } from '../index.js';
+import type { CliWords } from './words.js';
 
-export function messageLine({ severity, file, line, column, key, text }: Message): string {
-  const warning = severity === 'warning' ? ['warning'] : [];
+export function messageLine(message: Message, words: CliWords): string {
+  const { severity, file, line, column, key, text } = message;
+  const warning = severity === 'warning' ? [words.warning] : [];
   const keys = key === '' ? [] : [key];
   return oneLine([`${file}:${line}:${column}`, ...warning, ...keys, text].join(': '));
 }

@@ -13,11 +13,13 @@ import { giveSpec, whyNot, type Giving } from './give-spec.js';
 import { givenLength, noLength } from './given-length.js';
 import type { Io } from './io.js';
 import { oneOf } from './option-values.js';
+import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
 import { oneLine } from './say.js';
 import { sizeText } from './size-text.js';
+import { voiceOf, type Voice } from './voice.js';
 
-interface Options extends Giving {
+interface Options extends Giving, Speaking {
   readonly litres: number;
   readonly keep: Keep;
   readonly staveLength?: string;
@@ -39,7 +41,7 @@ Examples:
   staveloft size my-cask.yaml --litres 225 --stave-length 950 > cask-225.yaml`;
 
 export function addSize(program: Command, io: Io, answer: Answer): void {
-  program
+  const command = program
     .command('size')
     .description('Find the dimensions of a vessel for a capacity, and round ones near them.')
     .argument('<spec>', 'a YAML file to start from, or - for standard input')
@@ -52,6 +54,7 @@ export function addSize(program: Command, io: Io, answer: Answer): void {
     .action(async (spec: string, _options, command: Command) => {
       answer(await size(spec, command.optsWithGlobals<Options>(), io));
     });
+  addLanguage(command);
 }
 
 const most = 1e6;
@@ -68,7 +71,8 @@ async function size(name: string, options: Options, io: Io): Promise<ExitCode> {
     io.err('--stave-length settles the height: leave it out, or keep something else\n');
     return exitCode.badInput;
   }
-  const planned = (await planSpecs([name], io))?.[0];
+  const voice = await voiceOf(options.language);
+  const planned = (await planSpecs([name], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const { spec } = planned.vessel;
   const length = staveLength === undefined ? undefined : givenLength(staveLength, spec.units);
@@ -78,22 +82,21 @@ async function size(name: string, options: Options, io: Io): Promise<ExitCode> {
   }
   const request = { litres, keep, ...(length !== undefined && { staveLength: length }) };
   const found = sizeFor(spec, request);
-  if ('unreachable' in found) return unreachable(found.unreachable, request, io);
+  if ('unreachable' in found) return unreachable(found.unreachable, request, voice, io);
   const before = capacityLitres(planned.vessel);
-  return giveSpec(found.spec, sizeText(found, before, spec), options, io);
+  return giveSpec(found.spec, sizeText(found, before, spec, voice.words), options, io, voice);
 }
 
 function unreachable(
   { nearest, spec }: Unreachable,
   { litres, keep, staveLength }: SizeRequest,
+  voice: Voice,
   io: Io,
 ): 1 {
-  if (spec) return whyNot(spec, io);
-  const kept = staveLength === undefined ? keep : `${keep} and this stave length`;
-  const reach =
-    nearest === null
-      ? 'no vessel can be made so'
-      : `it comes no nearer than about ${nearest.toFixed(1)} litres`;
-  io.err(oneLine(`keeping ${kept}, ${litres} litres cannot be reached: ${reach}`));
+  if (spec) return whyNot(spec, io, voice);
+  const { size: say, typeset } = voice.words;
+  const kept = staveLength === undefined ? say.keeps[keep] : say.withLength(say.keeps[keep]);
+  const reach = nearest === null ? say.no : say.noNearer(typeset(nearest.toFixed(1)));
+  io.err(oneLine(say.unreachable(kept, typeset(String(litres)), reach)));
   return exitCode.no;
 }

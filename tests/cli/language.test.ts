@@ -52,3 +52,59 @@ test('another language is refused, and the environment has no say', async () => 
   await workshop.run(draw, { env: { LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' } });
   expect(workshop.read('out/index.html')).toContain('<html lang="en">');
 });
+
+const cask = `vessel: cask
+title: Cask 2.5
+units: mm
+height: 945
+bilge: 678
+ends: 572
+staves: { count: 28 }
+`;
+
+/** What only one language says of a command, and the number that it must write with a comma. */
+const answers: readonly (readonly [string, string, string, string, ...string[]])[] = [
+  ['figures', 'de', 'zwischen den Böden', 'Kopfreif'],
+  ['figures', 'fr', 'entre les fonds', 'cercle de tête'],
+  ['dip', 'de', 'liegend, Spund oben', 'alte Regel'],
+  ['dip', 'fr', 'couché, bonde en haut', 'ancienne règle'],
+  ['size', 'de', 'geändert', 'runde Maße', '--litres', '225', '--out', 'new.yaml'],
+  ['size', 'fr', 'changé', 'dimensions rondes', '--litres', '225', '--out', 'new.yaml'],
+  ['recut', 'de', 'alte Gargel, oben', 'höchstens', '--shorten', '70', '--out', 'new.yaml'],
+  ['recut', 'fr', 'ancien jable, haut', 'au plus', '--shorten', '70', '--out', 'new.yaml'],
+];
+
+test.each(answers)('%s answers in %s', async (command, language, first, second, ...options) => {
+  const workshop = new Workshop({ 'cask.yaml': cask });
+  const argv: string[] = [command, 'cask.yaml', ...options, '--language', language];
+  const { code, out } = await workshop.run(argv);
+  expect(code).toBe(0);
+  expect(out).toContain(first);
+  expect(out).toContain(second);
+  expect(out).toMatch(/\d,\d/);
+  const points = out.replace(/Cask 2\.5/g, '').match(/\d\.\d/g);
+  expect(points).toBeNull();
+});
+
+test('check words errors and warnings, with the place and the key as ever', async () => {
+  const thin = cask.replace('count: 28', 'count: 28, thickness: 45');
+  const workshop = new Workshop({ 'bad.yaml': cask.replace('945', '1,5'), 'thin.yaml': thin });
+  const wrong = await workshop.run(['check', 'bad.yaml', '--language', 'de']);
+  expect(wrong).toMatchObject({ code: 2, out: '' });
+  expect(wrong.err).toMatch(/^bad\.yaml:4:9: height: `height` ist eine Länge.*nach einem Punkt/m);
+  const doubtful = await workshop.run(['check', 'thin.yaml', '--language', 'fr']);
+  expect(doubtful.code).toBe(0);
+  expect(doubtful.err).toMatch(/^thin\.yaml:\d+:\d+: avertissement: heads\.dowels: Aucun goujon/m);
+  expect(doubtful.out).toMatch(/^thin\.yaml: peut se construire, avec \d+ avertissements?$/m);
+});
+
+test('programs read the same whatever people read, but for the words of warnings', async () => {
+  const workshop = new Workshop({ 'cask.yaml': cask });
+  for (const argv of [
+    ['figures', 'cask.yaml', '--json'],
+    ['dip', 'cask.yaml', '--csv'],
+  ]) {
+    const english = await workshop.run(argv);
+    expect(await workshop.run([...argv, '--language', 'fr'])).toEqual(english);
+  }
+});

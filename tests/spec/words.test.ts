@@ -2,7 +2,9 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../src/spec/issue.js';
 import { putIntoWords } from '../../src/spec/read.js';
+import type { Say } from '../../src/spec/say.js';
 import { english } from '../../src/spec/wording.en.js';
+import { specWordings } from '../../src/spec/wordings.js';
 import { messagesOf, inchKeg, withLine } from './texts.js';
 
 const locate = () => ({ line: 1, column: 1 });
@@ -72,6 +74,57 @@ describe('every wording', () => {
       .filter((code) => code !== 'custom');
     expect(raised.length).toBeGreaterThan(50);
     expect(raised.filter((code) => !Object.hasOwn(english.messages, code))).toEqual([]);
+  });
+});
+
+describe('every wording in another language', () => {
+  const { en, ...others } = specWordings;
+  /** Answers with what it is asked for, so that two languages can be compared. */
+  const asking = (hasAll: boolean): Say => {
+    const ask = (kind: string) => (name: string) => `<${kind} ${name}>`;
+    return {
+      units: 'mm',
+      key: '<key>',
+      word: ask('word'),
+      has: () => hasAll,
+      length: ask('length'),
+      degrees: ask('degrees'),
+      number: ask('number'),
+      range: (least, most) => `<range ${least} ${most}>`,
+    };
+  };
+  const asked = (text: string): string[] => (text.match(/<[^>]*>/g) ?? []).sort();
+
+  it.each(Object.entries(others))('says in %s what English says', async (_language, load) => {
+    const { messages } = await load();
+    expect(Object.keys(messages)).toEqual(Object.keys(en.messages));
+    for (const [code, word] of Object.entries(messages)) {
+      for (const say of [asking(true), asking(false)]) {
+        const [theirs, ours] = [word(say), en.messages[code as keyof typeof en.messages](say)];
+        for (const part of ['found', 'allowed', 'text'] as const) {
+          expect(theirs[part] === '', code).toBe(ours[part] === '');
+          expect(asked(theirs[part]), code).toEqual(asked(ours[part]));
+        }
+        expect(theirs.text, code).toMatch(/[.?]$/);
+        expect(theirs.text, code).not.toBe(ours.text);
+      }
+    }
+  });
+
+  it('writes numbers and what the file holds in its own manner', async () => {
+    const german = await others.de();
+    const say = (code: string, values: Issue['values'], units: 'mm' | 'in' = 'mm') =>
+      putIntoWords([issue(code, values)], { locate, units }, '', german)[0]!;
+    const gap = { land: 4.7625, groove: 4.5 };
+    expect(say('land-thicker-than-groove', gap).found).toBe('4,763 mm');
+    expect(say('land-thicker-than-groove', gap, 'in').allowed).toBe(
+      'höchstens 0,1772 in (etwa 3/16)',
+    );
+    expect(say('length-too-small', { found: 1.5, min: 50, max: 5000 }).allowed).toBe(
+      '50 bis 5000 mm',
+    );
+    expect(say('not-a-group', { found: 'a list of 3' }).found).toBe('eine Liste von 3');
+    expect(say('no-such-rule', {}).text).toBe('Die Regel `no-such-rule` ist nicht erfüllt.');
   });
 });
 

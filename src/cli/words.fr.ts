@@ -1,0 +1,89 @@
+/** What the commands answer, in French. */
+import { frenchText } from '../index.js';
+import { figureWordsFrench } from './figure-words.fr.js';
+import type { CliWords } from './words.js';
+
+const hoops: Readonly<Record<string, string>> = {
+  chime: 'cercle de tête',
+  quarter: 'cercle de collet',
+  bilge: 'cercle de bouge',
+};
+
+export const french: CliWords = {
+  typeset: frenchText,
+  warning: 'avertissement',
+  check: {
+    good: 'peut se construire',
+    warned: (warnings) =>
+      `peut se construire, avec ${warnings} ${warnings === 1 ? 'avertissement' : 'avertissements'}`,
+  },
+  draw: {
+    wrote: (files) => `${files} fichiers écrits`,
+    look: (page) => `pour les voir, ouvrir ${page} dans un navigateur`,
+    none: (file) => `${file} : ce récipient n’a aucune de ces pièces`,
+  },
+  give: {
+    wrote: (file) => `${file} écrit ; ensuite : staveloft figures ${file}`,
+    cannotBeBuilt: 'ceci ne peut pas se construire :',
+    tryAgain: 'Changer ces clés du fichier de départ, puis essayer de nouveau.',
+  },
+  changes: {
+    nothing: 'rien ne change',
+    changed: 'changé',
+    titleStays: (title) => `le titre reste : ${title}`,
+    laid: (key) => `${key}, côte à côte`,
+    capacity: (from, to) => `contenance ${from} -> ${to}`,
+  },
+  ends: { top: 'haut', bottom: 'bas' },
+  vessels: { cask: 'fût', tub: 'récipient droit' },
+  hoopName: (name) => hoops[name] ?? `cercle ${name}`,
+  format: {
+    note: {
+      mm: 'longueurs en mm',
+      in: 'longueurs en pouces, le 1/32 le plus proche entre parenthèses',
+    },
+    per100: (slope) => `${slope} mm pour 100 mm`,
+    litres: (litres) => `${litres} l`,
+    gallons: (gallons, litres) => `${gallons} gallons US (${litres} l)`,
+  },
+  size: {
+    round: (step) => `dimensions rondes voisines, ${step} entiers là où elles peuvent changer`,
+    headings: (unit, diameters) => [
+      `hauteur ${unit}`,
+      ...diameters.map((name) => `${name} ${unit}`),
+      'litres',
+      'écart',
+    ],
+    diameters: { cask: ['bouge', 'bouts'], tub: ['haut', 'bas'] },
+    unreachable: (keeping, litres, reach) =>
+      `en gardant ${keeping}, ${litres} litres sont hors d’atteinte : ${reach}`,
+    keeps: { proportions: 'les proportions', heads: 'les fonds', height: 'la hauteur' },
+    withLength: (kept) => `${kept} et cette longueur de douelle`,
+    no: 'aucun récipient ne peut se faire ainsi',
+    noNearer: (litres) => `on n’approche pas plus que d’environ ${litres} litres`,
+  },
+  recut: {
+    head: 'fond',
+    outside: 'extérieur des données, à côté du bois',
+    inside: 'intérieur',
+    atMost: (gap) => `${gap} au plus`,
+    groove: {
+      gone: (end) => `ancien jable, ${end} : il est coupé`,
+      same: (end) => `ancien jable, ${end} : il reste en service`,
+      beside: (end, fromEnd) =>
+        `ancien jable, ${end} : il reste dans le peigne, son milieu à ${fromEnd} du nouveau bout : le combler, ou le raboter dans la gorge`,
+      meets: (end, fromEnd) =>
+        `ancien jable, ${end} : il est à ${fromEnd} du nouveau bout et entre dans le nouveau : couper davantage, ou changer heads.croze.inset`,
+    },
+  },
+  dip: {
+    postures: {
+      lying: 'couché, bonde en haut ; hauteur au bouge, sur une pige par la bonde',
+      standing: 'debout ; hauteur au-dessus de la face intérieure du fond',
+    },
+    headings: (unit) => [`hauteur ${unit}`, 'litres'],
+    gallons: 'gallons US',
+    oldRule: ['ancienne règle, l', 'son erreur, l'],
+  },
+  figures: figureWordsFrench,
+};
