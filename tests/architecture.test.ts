@@ -10,6 +10,7 @@ const source = fileURLToPath(new URL('../src/', import.meta.url));
 /** Folders, and what each may import beside itself; files at the top stand for themselves. */
 const mayImport: Readonly<Record<string, readonly string[]>> = {
   'language.ts': [],
+  'hoop-names.ts': [],
   geometry: [],
   spec: [],
   drawing: ['geometry'],
@@ -30,7 +31,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** What everybody may import, words being everywhere. */
-const openToAll = ['language.ts'];
+const openToAll = ['language.ts', 'hoop-names.ts'];
 
 /** Of these, everybody may know the types. */
 const knownToAll = ['spec/spec.ts', 'spec/issue.ts'];

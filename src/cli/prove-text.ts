@@ -1,10 +1,15 @@
 /** A proof as text for people and as JSON. */
-import { proofReport, type ProofReport, type WholeProof } from '../index.js';
+import { proofReport, type ProofReport, type ProofWords, type WholeProof } from '../index.js';
 import { columns } from './columns.js';
 import { oneLine } from './say.js';
 
-export function proveText(proof: WholeProof, folder: string, title: string): string {
-  const report = proofReport(proof, folder, title);
+export function proveText(
+  proof: WholeProof,
+  folder: string,
+  title: string,
+  words: ProofWords,
+): string {
+  const report = proofReport(proof, folder, title, words);
   const { heading, failures, notDrawn, verdict, limits } = report;
   const lines = (texts: readonly string[], indent = ''): string =>
     texts.map((text) => indent + oneLine(text)).join('');
@@ -32,8 +37,8 @@ function tableText({ columns: headings, right }: ProofReport): string {
 }
 
 /** Only what has not passed. */
-export function proveErrors(proof: WholeProof, folder: string): string {
-  return proofReport(proof, folder, '').failures.map(oneLine).join('');
+export function proveErrors(proof: WholeProof, folder: string, words: ProofWords): string {
+  return proofReport(proof, folder, '', words).failures.map(oneLine).join('');
 }
 
 /** Lengths in mm, to the decimals that a file can carry and a few more. */

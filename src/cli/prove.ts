@@ -1,16 +1,25 @@
 /** `staveloft prove`: do the drawings of a folder close to the vessel of its spec? */
 import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
-import { provePack, type Vessel, type WholeProof } from '../index.js';
+import {
+  proofWords,
+  provePack,
+  wordsIn,
+  type ProofWords,
+  type Vessel,
+  type WholeProof,
+} from '../index.js';
 import { exitCode, type Answer } from './exit-code.js';
 import type { Io } from './io.js';
+import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
 import { readFolder } from './prove-folder.js';
 import { proveErrors, proveJson, proveText } from './prove-text.js';
 import { oneLine } from './say.js';
+import { voiceOf } from './voice.js';
 import { writeWhole } from './write-whole.js';
 
-interface Options {
+interface Options extends Speaking {
   readonly json?: true;
   readonly picture?: string;
   readonly replace?: true;
@@ -32,7 +41,7 @@ Examples:
 Exit codes: 0 proved; 1 something is not as it should be; 2 no such folder, or its spec.yaml cannot be built.`;
 
 export function addProve(program: Command, io: Io, answer: Answer): void {
-  program
+  const command = program
     .command('prove')
     .description('Prove that the drawings of a folder close to the vessel of its spec.')
     .argument('<folder>', 'a folder that draw wrote, with its spec.yaml and DXF files')
@@ -43,20 +52,23 @@ export function addProve(program: Command, io: Io, answer: Answer): void {
     .action(async (folder: string, _options, command: Command) => {
       answer(await prove(folder, command.optsWithGlobals<Options>(), io));
     });
+  addLanguage(command);
 }
 
 async function prove(folder: string, options: Options, io: Io): Promise<0 | 1 | 2> {
+  const voice = await voiceOf(options.language);
+  const words = await wordsIn(proofWords, options.language);
   const files = readFolder(resolve(io.folder, folder));
   if (typeof files === 'string') return refuse(`${folder}: ${files}`, io);
   if (!files.some(({ name }) => name === 'spec.yaml'))
     return refuse(`${folder}: there is no spec.yaml in it: draw the vessel again`, io);
-  const planned = (await planSpecs([join(folder, 'spec.yaml')], io))?.[0];
+  const planned = (await planSpecs([join(folder, 'spec.yaml')], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const { vessel } = planned;
   const proof = provePack(vessel, files);
-  const refusal = await drawPicture(proof, vessel, options, io);
+  const refusal = await drawPicture(proof, vessel, { ...options, words }, io);
   if (refusal !== null) return refuse(refusal, io);
-  say(proof, folder, vessel.spec.title, options, io);
+  say(proof, folder, vessel.spec.title, { ...options, words }, io);
   return proof.passed ? exitCode.done : exitCode.no;
 }
 
@@ -64,12 +76,12 @@ async function prove(folder: string, options: Options, io: Io): Promise<0 | 1 | 
 async function drawPicture(
   proof: WholeProof,
   vessel: Vessel,
-  { picture, replace }: Options,
+  { picture, replace, words }: Options & { readonly words: ProofWords },
   io: Io,
 ): Promise<string | null> {
   if (picture === undefined) return null;
   const { gapDrawing } = await import('./prove-picture.js');
-  const content = gapDrawing(proof, vessel);
+  const content = gapDrawing(proof, vessel, words);
   if (content !== null)
     return writeWhole([{ path: resolve(io.folder, picture), content }], replace === true);
   if (proof.passed) return `${picture}: the folder was drawn without staves, which make the joints`;
@@ -81,12 +93,12 @@ function say(
   proof: WholeProof,
   folder: string,
   title: string,
-  { json, quiet }: Options,
+  { json, quiet, words }: Options & { readonly words: ProofWords },
   io: Io,
 ): void {
   if (json) io.out(proveJson(proof));
-  else if (quiet) io.err(proveErrors(proof, folder));
-  else io.out(proveText(proof, folder, title));
+  else if (quiet) io.err(proveErrors(proof, folder, words));
+  else io.out(proveText(proof, folder, title, words));
 }
 
 function refuse(text: string, io: Io): 2 {

@@ -1,13 +1,7 @@
 /** What the commands answer, in German. */
-import { decimalComma } from '../index.js';
+import { decimalComma, germanHoop } from '../index.js';
 import { figureWordsGerman } from './figure-words.de.js';
 import type { CliWords } from './words.js';
-
-const hoops: Readonly<Record<string, string>> = {
-  chime: 'Kopfreif',
-  quarter: 'Halsreif',
-  bilge: 'Bauchreif',
-};
 
 export const german: CliWords = {
   typeset: decimalComma,
@@ -36,7 +30,7 @@ export const german: CliWords = {
   },
   ends: { top: 'oben', bottom: 'unten' },
   vessels: { cask: 'Fass', tub: 'gerades Gefäß' },
-  hoopName: (name) => hoops[name] ?? `Reif ${name}`,
+  hoopName: germanHoop,
   format: {
     note: { mm: 'Längen in mm', in: 'Längen in Zoll, das nächste 1/32 in Klammern' },
     per100: (slope) => `${slope} mm je 100 mm`,

@@ -1,13 +1,7 @@
 /** What the commands answer, in French. */
-import { frenchText } from '../index.js';
+import { frenchText, frenchHoop } from '../index.js';
 import { figureWordsFrench } from './figure-words.fr.js';
 import type { CliWords } from './words.js';
-
-const hoops: Readonly<Record<string, string>> = {
-  chime: 'cercle de tête',
-  quarter: 'cercle de collet',
-  bilge: 'cercle de bouge',
-};
 
 export const french: CliWords = {
   typeset: frenchText,
@@ -36,7 +30,7 @@ export const french: CliWords = {
   },
   ends: { top: 'haut', bottom: 'bas' },
   vessels: { cask: 'fût', tub: 'récipient droit' },
-  hoopName: (name) => hoops[name] ?? `cercle ${name}`,
+  hoopName: frenchHoop,
   format: {
     note: {
       mm: 'longueurs en mm',

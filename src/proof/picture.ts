@@ -3,12 +3,12 @@ import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js
 import type { Drawing } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
 import { reductions } from '../drawing/scale.js';
+import { typesetDrawing } from '../drawing/typeset.js';
 import { line, polyline } from '../geometry/curve.js';
 import type { GapPoint, JointGaps } from './ring.js';
 import { valueText } from './say.js';
 import { tolerance } from './tolerance.js';
-import { proofWords } from './words.en.js';
-import type { ProofWords } from './words.js';
+import { proofWords, type ProofWords } from './words.js';
 
 /** Room of the picture, mm: its greatest width, and its height either way from the line of no gap. */
 const room = { width: 200, height: 40 };
@@ -32,7 +32,7 @@ interface View {
 
 export function gapPicture(
   { files, gaps }: JointGaps,
-  words: ProofWords = proofWords,
+  words: ProofWords = proofWords.en,
 ): Drawing | null {
   const points = gaps.filter(({ outer, inner }) => Number.isFinite(outer + inner));
   const [first, last] = [points[0], points.at(-1)];
@@ -62,7 +62,8 @@ export function gapPicture(
     gapScale(view),
   );
   const legend = { notes: [joint(names), scalesNote(times), ...notes], tables: [] };
-  return { ...drawingOf('joint-gap', title, part, legend), scale };
+  const drawing = { ...drawingOf('joint-gap', title, part, legend), scale };
+  return typesetDrawing(drawing, words.typeset);
 }
 
 /** The next of 1, 2 and 5 times a power of ten. */

@@ -2,8 +2,7 @@
 import { worst, type Check, type Finding } from './finding.js';
 import type { WholeProof } from './prove.js';
 import { filesText, findingText, placeText, valueText } from './say.js';
-import { proofWords } from './words.en.js';
-import type { ProofWords } from './words.js';
+import { proofWords, type ProofWords } from './words.js';
 
 export interface ProofReport {
   readonly heading: string;
@@ -29,7 +28,7 @@ export function proofReport(
   { findings, passed, notDrawn }: WholeProof,
   folder: string,
   title: string,
-  words: ProofWords = proofWords,
+  words: ProofWords = proofWords.en,
 ): ProofReport {
   const wrong = findings.filter((each) => !each.passed);
   const right = findings.filter((each) => each.passed);

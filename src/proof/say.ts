@@ -1,10 +1,9 @@
 /** Puts findings into words. */
 import type { Finding, FindingUnit, Place } from './finding.js';
-import { proofWords } from './words.en.js';
-import type { ProofWords } from './words.js';
+import { proofWords, type ProofWords } from './words.js';
 
 /** One finding as a sentence: what was judged, where, what it measured and what it should. Begins with the file. */
-export function findingText(finding: Finding, words: ProofWords = proofWords): string {
+export function findingText(finding: Finding, words: ProofWords = proofWords.en): string {
   const where = placeText(finding.place, words);
   const what = [words.checks[finding.check], where].filter((text) => text !== '').join(', ');
   return `${filesText(finding.files, words)}: ${what}: ${outcome(finding, words)}`;
@@ -38,26 +37,27 @@ function reasonText({ check, reason }: Finding, words: ProofWords): string {
   return words.reasons[reason] ?? reason;
 }
 
-export function placeText(place: Place, words: ProofWords = proofWords): string {
-  const { station, face, side, end, stave, number, hoop, edge, part, x, y, layer } = place;
+export function placeText(place: Place, words: ProofWords = proofWords.en): string {
+  const { station, face, side, end, stave, hoop, edge, part, x, y, layer } = place;
+  const number = (value: number, digits: number): string => words.typeset(value.toFixed(digits));
   return [
     part !== undefined && (words.parts[part] ?? part),
-    number !== undefined && words.number(number),
+    place.number !== undefined && words.number(place.number),
     hoop !== undefined && words.hoop(hoop),
     end !== undefined && words.ends[end],
     face !== undefined && words.faces[face],
     side !== undefined && words.sides[side],
     edge !== undefined && words.edges[edge],
     stave !== undefined && words.joint(stave),
-    station !== undefined && words.station(station.toFixed(1)),
+    station !== undefined && words.station(number(station, 1)),
     layer !== undefined && words.layer(layer),
-    x !== undefined && y !== undefined && words.point(x.toFixed(2), y.toFixed(2)),
+    x !== undefined && y !== undefined && words.point(number(x, 2), number(y, 2)),
   ]
     .filter((text) => text !== false)
     .join(', ');
 }
 
-export function filesText(files: readonly string[], words: ProofWords = proofWords): string {
+export function filesText(files: readonly string[], words: ProofWords = proofWords.en): string {
   const [first, second] = files;
   if (first === undefined) return '';
   if (second === undefined) return first;
@@ -76,9 +76,9 @@ const decimals: Readonly<Record<FindingUnit, number>> = {
 export function valueText(
   value: number,
   unit: FindingUnit,
-  words: ProofWords = proofWords,
+  words: ProofWords = proofWords.en,
 ): string {
   const text = value.toFixed(decimals[unit]);
   const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-  return `${short === '-0' ? '0' : short}${words.units[unit]}`;
+  return `${words.typeset(short === '-0' ? '0' : short)}${words.units[unit]}`;
 }

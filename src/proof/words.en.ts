@@ -1,7 +1,10 @@
 /** What the proof says, in English. */
+import { asWritten } from '../language.js';
 import type { ProofWords } from './words.js';
 
-export const proofWords: ProofWords = {
+export const english: ProofWords = {
+  typeset: asWritten,
+
   checks: {
     'file-there': 'file there',
     'file-belongs': 'file belongs to this vessel',

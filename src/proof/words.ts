@@ -1,7 +1,11 @@
-/** The wording of a proof, in any language; one file per language fills it. */
+/** The wording of a proof, by language. */
+import type { Translations, Typeset } from '../language.js';
 import type { Check, FindingUnit, Place } from './finding.js';
+import { english } from './words.en.js';
 
 export interface ProofWords {
+  /** sets a text that is written with decimal points */
+  readonly typeset: Typeset;
   /** what was judged */
   readonly checks: Readonly<Record<Check, string>>;
   /** by the names that findings give to parts of what is judged */
@@ -54,3 +58,9 @@ export interface ProofWords {
     readonly notes: readonly string[];
   };
 }
+
+export const proofWords: Translations<ProofWords> = {
+  en: english,
+  de: async () => (await import('./words.de.js')).german,
+  fr: async () => (await import('./words.fr.js')).french,
+};

@@ -108,3 +108,18 @@ test('programs read the same whatever people read, but for the words of warnings
     expect(await workshop.run([...argv, '--language', 'fr'])).toEqual(english);
   }
 });
+
+test('prove says in German what is and what is not as it should be, and draws it so', async () => {
+  const workshop = new Workshop();
+  await workshop.run(['draw', 'bucket.yaml', '--out', 'out', '--formats', 'dxf']);
+  const prove = ['prove', 'out', '--language', 'de'];
+  const good = await workshop.run([...prove, '--picture', 'gap.svg']);
+  expect(good.code).toBe(0);
+  expect(good.out).toMatch(/^Bewiesen: alle \d+ beurteilten Dinge/m);
+  expect(good.out).toMatch(/±0,\d+ mm/);
+  expect(workshop.read('gap.svg')).toContain('Spalt längs der Fuge');
+  workshop.write('out/head.dxf', '');
+  const bad = await workshop.run(prove);
+  expect(bad.code).toBe(1);
+  expect(bad.out).toContain('head.dxf: Datei lesbar: die Datei ist leer');
+});

@@ -3,11 +3,12 @@
  * head, Lauf for the splay of a hoop. For the howel the trade has no settled word; it is called what it is, Glättung. The
  * head's land is its Steg.
  */
+import { germanHoop } from '../../hoop-names.js';
 import { decimalComma } from '../../language.js';
 import { dipWordsGerman } from './dip.de.js';
 import { gaugeWordsGerman } from './gauges.de.js';
 import { headWordsGerman } from './head.de.js';
-import { hoopNameGerman, hoopWordsGerman } from './hoops.de.js';
+import { hoopWordsGerman } from './hoops.de.js';
 import type { Words } from './index.js';
 import { jigWordsGerman } from './jigs.de.js';
 import { routerWordsGerman } from './router.de.js';
@@ -16,7 +17,7 @@ import { staveWordsGerman } from './stave.de.js';
 
 export const de: Words = {
   typeset: decimalComma,
-  hoopName: hoopNameGerman,
+  hoopName: germanHoop,
   ends: { top: 'oben', bottom: 'unten' },
   outerFace: 'Außenseite',
   grain: 'Faser',

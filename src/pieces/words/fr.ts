@@ -3,11 +3,12 @@
  * for the splay of a hoop. The trade has no settled word for the howel; it is called gorge here, throughout. The head's land
  * is its languette.
  */
+import { frenchHoop } from '../../hoop-names.js';
 import { frenchText } from '../../language.js';
 import { dipWordsFrench } from './dip.fr.js';
 import { gaugeWordsFrench } from './gauges.fr.js';
 import { headWordsFrench } from './head.fr.js';
-import { hoopNameFrench, hoopWordsFrench } from './hoops.fr.js';
+import { hoopWordsFrench } from './hoops.fr.js';
 import type { Words } from './index.js';
 import { jigWordsFrench } from './jigs.fr.js';
 import { routerWordsFrench } from './router.fr.js';
@@ -16,7 +17,7 @@ import { staveWordsFrench } from './stave.fr.js';
 
 export const fr: Words = {
   typeset: frenchText,
-  hoopName: hoopNameFrench,
+  hoopName: frenchHoop,
   ends: { top: 'haut', bottom: 'bas' },
   outerFace: 'face extérieure',
   grain: 'fil',

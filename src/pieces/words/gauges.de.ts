@@ -1,6 +1,6 @@
 /** What the gauges and jigs say, in German. */
+import { germanHoop } from '../../hoop-names.js';
 import type { gaugeWords } from './gauges.en.js';
-import { hoopNameGerman } from './hoops.de.js';
 
 const ofEnd = (title: string, end: string | null): string => (end ? `${title}, ${end}` : title);
 
@@ -65,7 +65,7 @@ export const gaugeWordsGerman: typeof gaugeWords = {
     outsideHeld: 'gebogene Kante längs auf die Außenseite',
     insideHeld: 'gebogene Kante längs auf die Innenseite',
     stave: 'Daube',
-    hoop: (name, distance) => `${hoopNameGerman(name)}, Kante, ${distance}`,
+    hoop: (name, distance) => `${germanHoop(name)}, Kante, ${distance}`,
     chime: (distance) => `Fuß der Froschfase, ${distance}`,
     groove: (distance) => `Gargelkante, ${distance}`,
     howel: (distance) => `Rand der Glättung, ${distance}`,

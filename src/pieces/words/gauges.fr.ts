@@ -1,6 +1,6 @@
 /** What the gauges and jigs say, in French. */
+import { frenchHoop } from '../../hoop-names.js';
 import type { gaugeWords } from './gauges.en.js';
-import { hoopNameFrench } from './hoops.fr.js';
 
 const ofEnd = (title: string, end: string | null): string => (end ? `${title}, ${end}` : title);
 
@@ -65,7 +65,7 @@ export const gaugeWordsFrench: typeof gaugeWords = {
     outsideHeld: 'bord courbe le long de la face extérieure',
     insideHeld: 'bord courbe le long de la face intérieure',
     stave: 'douelle',
-    hoop: (name, distance) => `${hoopNameFrench(name)}, bord, ${distance}`,
+    hoop: (name, distance) => `${frenchHoop(name)}, bord, ${distance}`,
     chime: (distance) => `pied du chanfrein du peigne, ${distance}`,
     groove: (distance) => `lèvre du jable, ${distance}`,
     howel: (distance) => `bord de la gorge, ${distance}`,

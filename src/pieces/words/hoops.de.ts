@@ -1,19 +1,11 @@
 /** What the sheets of hoops say, in German. */
+import { germanHoop } from '../../hoop-names.js';
 import type { hoopWords } from './hoops.en.js';
-
-const known: Readonly<Record<string, string>> = {
-  chime: 'Kopfreif',
-  quarter: 'Halsreif',
-  bilge: 'Bauchreif',
-};
-
-/** `Kopfreif` for the trade's hoops; others keep the name that the spec gives them: `Reif rim`. */
-export const hoopNameGerman = (name: string): string => known[name] ?? `Reif ${name}`;
 
 export const hoopWordsGerman: typeof hoopWords = {
   title: 'Reifen',
   strap: (number, name, ends, pieces, section) =>
-    `${number} · ${hoopNameGerman(name)}, ${ends}: ${pieces === 1 ? '1 Band' : `${pieces} Bänder`} ${section}`,
+    `${number} · ${germanHoop(name)}, ${ends}: ${pieces === 1 ? '1 Band' : `${pieces} Bänder`} ${section}`,
   and: ' und ',
   upperEdge: (splay, per100) => `obere Kante: die lange, ${splay} länger (${per100} je 100)`,
   straight: 'kein Lauf: beide Kanten gleich',
@@ -123,7 +115,7 @@ export const hoopWordsGerman: typeof hoopWords = {
   },
   splay: {
     title: 'Lauflehre',
-    name: (number, name) => `${number} · ${hoopNameGerman(name)}`,
+    name: (number, name) => `${number} · ${germanHoop(name)}`,
     short: 'runde Kante: in die Höhlung der kurzen Bandkante',
     bench: 'Fuß auf die Bank, schräges Ende an den Reif',
     slope: (angle, per100) => `Schräge ${angle}, ${per100} je 100`,

@@ -1,19 +1,11 @@
 /** What the sheets of hoops say, in French. */
+import { frenchHoop } from '../../hoop-names.js';
 import type { hoopWords } from './hoops.en.js';
-
-const known: Readonly<Record<string, string>> = {
-  chime: 'cercle de tête',
-  quarter: 'cercle de collet',
-  bilge: 'cercle de bouge',
-};
-
-/** `cercle de tête` for the trade's hoops; others keep the name that the spec gives them: `cercle rim`. */
-export const hoopNameFrench = (name: string): string => known[name] ?? `cercle ${name}`;
 
 export const hoopWordsFrench: typeof hoopWords = {
   title: 'Cercles',
   strap: (number, name, ends, pieces, section) =>
-    `${number} · ${hoopNameFrench(name)}, ${ends} : ${pieces === 1 ? '1 feuillard' : `${pieces} feuillards`} ${section}`,
+    `${number} · ${frenchHoop(name)}, ${ends} : ${pieces === 1 ? '1 feuillard' : `${pieces} feuillards`} ${section}`,
   and: ' et ',
   upperEdge: (splay, per100) => `bord du haut : le long, ${splay} de plus (${per100} pour 100)`,
   straight: 'sans pente : les deux bords pareils',
@@ -122,7 +114,7 @@ export const hoopWordsFrench: typeof hoopWords = {
   },
   splay: {
     title: 'Gabarit d’évasement',
-    name: (number, name) => `${number} · ${hoopNameFrench(name)}`,
+    name: (number, name) => `${number} · ${frenchHoop(name)}`,
     short: 'bord rond : dans le creux du bord court',
     bench: 'pied sur l’établi, bout en pente contre le cercle',
     slope: (angle, per100) => `pente ${angle}, ${per100} pour 100`,

@@ -1,5 +1,5 @@
 /** What the pictures of the whole vessel say: section, plan of the head, the ring before bending. In German. */
-import { hoopNameGerman } from './hoops.de.js';
+import { germanHoop } from '../../hoop-names.js';
 import type { sectionWords } from './section.en.js';
 
 const picture = (scale: string): string =>
@@ -29,7 +29,7 @@ export const sectionWordsGerman: typeof sectionWords = {
     stave: 'Daube, gesägt: Länge × Breite × Dicke',
     boards: (numbers) => `Stück ${numbers}`,
     dowel: 'Dübel',
-    hoop: (name) => `${hoopNameGerman(name)}, Band vor dem Vernieten`,
+    hoop: (name) => `${germanHoop(name)}, Band vor dem Vernieten`,
     bung: 'Spundloch',
     to: (from, to) => `${from} bis ${to}`,
   },

@@ -1,5 +1,5 @@
 /** What the pictures of the whole vessel say: section, plan of the head, the ring before bending. In French. */
-import { hoopNameFrench } from './hoops.fr.js';
+import { frenchHoop } from '../../hoop-names.js';
 import type { sectionWords } from './section.en.js';
 
 const picture = (scale: string): string =>
@@ -28,7 +28,7 @@ export const sectionWordsFrench: typeof sectionWords = {
     stave: 'douelle sciée : longueur × largeur × épaisseur',
     boards: (numbers) => `pièce de fond ${numbers}`,
     dowel: 'goujon',
-    hoop: (name) => `${hoopNameFrench(name)}, feuillard avant rivetage`,
+    hoop: (name) => `${frenchHoop(name)}, feuillard avant rivetage`,
     bung: 'trou de bonde',
     to: (from, to) => `${from} à ${to}`,
   },

@@ -1,5 +1,5 @@
 /** What the drawings of staves and the gauge for their angles say, in German. */
-import { hoopNameGerman } from './hoops.de.js';
+import { germanHoop } from '../../hoop-names.js';
 import type { Words } from './index.js';
 
 export const staveWordsGerman: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
@@ -14,7 +14,7 @@ export const staveWordsGerman: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
     blankEnd: (trim) => `Rohling, Zugabe ${trim}`,
     groove: 'Gargelkante, innen',
     howel: 'Rand der Glättung, innen',
-    hoopEdge: hoopNameGerman,
+    hoopEdge: germanHoop,
     notes: {
       closes: (count, diameter) =>
         `${count} solche Dauben schließen sich an der weitesten Stelle bei einem Außendurchmesser von ${diameter}.`,

@@ -1,5 +1,5 @@
 /** What the drawings of staves and the gauge for their angles say, in French. */
-import { hoopNameFrench } from './hoops.fr.js';
+import { frenchHoop } from '../../hoop-names.js';
 import type { Words } from './index.js';
 
 export const staveWordsFrench: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
@@ -14,7 +14,7 @@ export const staveWordsFrench: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
     blankEnd: (trim) => `ébauche, surcote ${trim}`,
     groove: 'lèvre du jable, intérieur',
     howel: 'bord de la gorge, intérieur',
-    hoopEdge: hoopNameFrench,
+    hoopEdge: frenchHoop,
     notes: {
       closes: (count, diameter) =>
         `${count} douelles comme celle-ci ferment à un diamètre extérieur de ${diameter} à l’endroit le plus large.`,
