@@ -1,5 +1,5 @@
 /** What the program costs: `npm run bench` prints one table, which the README shows. ROUNDS=5 for a quick look. */
-import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,12 +15,17 @@ const spec = fileURLToPath(new URL('../templates/wine-cask-225.yaml', import.met
 
 function processRows(program: string, out: string): Row[] {
   const draw = ['draw', spec, '--out', out, '--pieces', 'stave,head', '--replace', '--quiet'];
+  const whole = join(out, 'whole');
+  const pack = [program, 'draw', spec, '--out', whole, '--replace', '--quiet'];
+  // the first round draws what is proved
   const cost = costs(
     {
       bare: ['-e', '0'],
       figures: [program, 'figures', spec],
       draw: [program, ...draw],
       lines: [program, ...draw, '--formats', 'svg,dxf'],
+      pack,
+      prove: [program, 'prove', whole],
     },
     rounds,
   );
@@ -37,8 +42,31 @@ function processRows(program: string, out: string): Row[] {
       '3 x, under 4.5',
     ],
     ['the same without PDF', `${times(cost.lines)}: ${ratios(cost.lines)}`, ''],
+    ['`draw`, the whole pack, 3 formats', `${times(cost.pack)}: ${ratios(cost.pack)}`, 'under 6 x'],
+    ['`prove` of that pack', `${times(cost.prove)}: ${ratios(cost.prove)}`, 'under 4 x'],
     ['peak memory of `draw`', `${cost.draw.memory.toFixed(0)} MB`, 'under 200 MB'],
   ];
+}
+
+/** Casks of every height, in one command. */
+function manySpecs(count: number): string[] {
+  const text = readFileSync(spec, 'utf8');
+  return Array.from({ length: count }, (_, i) => {
+    const file = join(scratch, `cask-${String(i).padStart(3, '0')}.yaml`);
+    const height = (850 + (150 * i) / count).toFixed(2);
+    writeFileSync(file, text.replace(/^height:.*$/m, `height: ${height}`));
+    return file;
+  });
+}
+
+function manyRow(program: string, count: number, pieces: readonly string[], aim: string): Row {
+  const out = join(scratch, `many-${count}`);
+  const draw = [program, 'draw', ...manySpecs(count), '--out', out, '--replace', '--quiet'];
+  const { many } = costs({ many: [...draw, ...pieces] }, 1);
+  rmSync(out, { recursive: true });
+  const each = `${(many.wall / count).toFixed(0)} ms, ${(many.cpu / count).toFixed(0)} ms of processor a spec`;
+  const what = pieces.length > 0 ? 'stave and head' : 'the whole pack';
+  return [`\`draw\` of ${count} specs, ${what}, 3 formats`, each, aim];
 }
 
 /** From the text of a spec to a finished drawing, once the compiler has warmed up. */
@@ -81,8 +109,11 @@ const scratch = mkdtempSync(join(tmpdir(), 'staveloft-bench-'));
 try {
   await buildBundles(join(scratch, 'dist'));
   const out = join(scratch, 'out');
+  const program = join(scratch, 'dist/staveloft.cjs');
   const rows = [
-    ...processRows(join(scratch, 'dist/staveloft.cjs'), out),
+    ...processRows(program, out),
+    manyRow(program, 200, ['--pieces', 'stave,head'], '60 ms on two cores'),
+    manyRow(program, 20, [], ''),
     drawingRow(),
     ...segmentRows(),
     sizeRow(out, 'stave'),

@@ -3,7 +3,8 @@
  * starts from few files:
  *
  *     staveloft.cjs     what the shell starts; it fetches the program
- *     program/          the program: main.cjs, and what a command loads when it is asked for
+ *     helper.cjs        what a drawing thread starts
+ *     program/          the program: main.cjs and helper.cjs, and what they load when it is asked for
  *     index.js          the library; it fetches the PDF writer when a PDF is asked for
  *     types/
  *     DejaVuSans.ttf    for PDF
@@ -49,6 +50,7 @@ export async function buildBundles(folder: string): Promise<void> {
   mkdirSync(join(folder, 'program'), { recursive: true });
   const metafiles = await Promise.all([
     buildScript('src/cli/start.ts', join(folder, 'staveloft.cjs'), '#!/usr/bin/env node'),
+    buildScript('src/cli/start-helper.ts', join(folder, 'helper.cjs')),
     buildProgram(join(folder, 'program')),
     buildLibrary(folder),
   ]);
@@ -73,7 +75,7 @@ async function buildProgram(folder: string): Promise<Metafile> {
   const { outputFiles, metafile } = await build({
     ...shared,
     metafile: true,
-    entryPoints: [from('src/cli/main.ts')],
+    entryPoints: [from('src/cli/main.ts'), from('src/cli/helper.ts')],
     define: { ...shared.define, bundleFolder: '__dirname' },
     plugins: [...(shared.plugins ?? []), pastIndex(from('src/index.ts'))],
     format: 'esm',

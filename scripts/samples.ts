@@ -32,6 +32,7 @@ async function make(into: string): Promise<void> {
       folder: root,
       packageFolder: root,
       font: () => readFile(font),
+      helper: null,
       env: { STAVELOFT_TRACE: '1' },
     });
     if (code !== 0) throw new Error(`${template}: ${said.join('')}`);

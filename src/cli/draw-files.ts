@@ -14,7 +14,7 @@ export async function drawnFiles(
   vessel: Vessel,
   folder: string,
   { formats, pieces, paper, printed, fan, plank, lettering, language }: DrawingOptions,
-  io: Io,
+  io: Pick<Io, 'folder' | 'font'>,
 ): Promise<DrawnFile[]> {
   const pack = await packVessel(vessel, {
     formats,

@@ -1,18 +1,18 @@
 /** Says what `draw` wrote: a line for each piece, and how to look at it all. */
 import { dirname, extname, join } from 'node:path';
-import type { DrawnFile } from './draw-files.js';
 import { oneLine } from './say.js';
 import type { CliWords } from './words.js';
 
-export function drawReport(files: readonly DrawnFile[], { draw }: CliWords): string {
+/** `shown` are the files as people are told them. */
+export function drawReport(shown: readonly string[], { draw }: CliWords): string {
   const lines = new Map<string, string[]>();
-  for (const { shown } of files) {
-    const stem = shown.slice(0, -extname(shown).length);
-    lines.set(stem, [...(lines.get(stem) ?? []), shown]);
+  for (const file of shown) {
+    const stem = file.slice(0, -extname(file).length);
+    lines.set(stem, [...(lines.get(stem) ?? []), file]);
   }
-  const folders = [...new Set(files.map(({ shown }) => dirname(shown)))];
+  const folders = [...new Set(shown.map((file) => dirname(file)))];
   return [
-    draw.wrote(files.length),
+    draw.wrote(shown.length),
     ...[...lines.values()].map((names) => `  ${names.join('  ')}`),
     ...folders.map((folder) => draw.look(join(folder, 'index.html'))),
   ]

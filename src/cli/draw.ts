@@ -1,8 +1,7 @@
 /** `staveloft draw`: the full-size patterns of one spec or several, written to a folder. */
-import { join } from 'node:path';
 import type { Command } from 'commander';
 import { aboutJobSheet, formats, jobSheetName, paperNames, pieces } from '../index.js';
-import { drawnFiles, type DrawnFile } from './draw-files.js';
+import { drawMany } from './draw-many.js';
 import {
   fanThatCannotBe,
   optionWithoutUse,
@@ -18,7 +17,7 @@ import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
 import { planSpecs, sayWarnings, type Planned } from './plans.js';
 import { oneLine } from './say.js';
 import { voiceOf, type Voice } from './voice.js';
-import { writeWhole } from './write-whole.js';
+import { writeAsTheyCome } from './write-whole.js';
 
 /** What `--pieces` takes: the drawings and the job sheet. */
 const named = [...pieces, { name: jobSheetName, about: aboutJobSheet, onRequest: undefined }];
@@ -101,13 +100,7 @@ async function draw(
   const unfit = unfitSizes(planned, options);
   if (unfit) return refuse(unfit, io);
   if (!options.quiet) sayWarnings(planned, io, voice);
-  const files: DrawnFile[] = [];
-  for (const [i, { file, vessel }] of planned.entries()) {
-    const drawn = await drawnFiles(vessel, join(options.out, folders.names[i]!), options, io);
-    if (drawn.length === 0) return refuse(voice.words.draw.none(file), io);
-    files.push(...drawn);
-  }
-  return write(files, options, voice, io);
+  return write(planned, folders.names, options, voice, io);
 }
 
 function unfitSizes(planned: readonly Planned[], { fan, plank }: DrawingOptions): string | null {
@@ -118,15 +111,22 @@ function unfitSizes(planned: readonly Planned[], { fan, plank }: DrawingOptions)
   return faults.find((text) => text !== null) ?? null;
 }
 
-function write(
-  files: readonly DrawnFile[],
+async function write(
+  planned: readonly Planned[],
+  folders: readonly string[],
   options: DrawingOptions,
   { words }: Voice,
   io: Io,
-): 0 | 2 {
-  const refusal = writeWhole(files, options.replace === true);
+): Promise<0 | 2> {
+  const shown: string[][] = planned.map(() => []);
+  const refusal = await writeAsTheyCome(options.replace === true, (writing) =>
+    drawMany(planned, folders, options, io, (files, i) => {
+      shown[i] = files.map((file) => file.shown);
+      return files.length > 0 ? writing.add(files) : words.draw.none(planned[i]!.file);
+    }),
+  );
   if (refusal !== null) return refuse(refusal, io);
-  if (!options.quiet) io.out(drawReport(files, words));
+  if (!options.quiet) io.out(drawReport(shown.flat(), words));
   return exitCode.done;
 }
 

@@ -13,5 +13,7 @@ export interface Io {
   readonly packageFolder: string;
   /** the TrueType font that PDF files embed */
   readonly font: () => Promise<Uint8Array>;
+  /** the script of a thread that draws; null where there is none */
+  readonly helper: string | null;
   readonly env: Readonly<Record<string, string | undefined>>;
 }

@@ -37,6 +37,7 @@ const io: Io = {
   folder: process.cwd(),
   packageFolder: join(dist, '..'),
   font: () => Promise.resolve((font ??= readFileSync(join(dist, 'DejaVuSans.ttf')))),
+  helper: join(dist, 'helper.cjs'),
   env: process.env,
 };
 

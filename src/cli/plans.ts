@@ -7,6 +7,7 @@ import { englishVoice, type Voice } from './voice.js';
 
 export interface Planned {
   readonly file: string;
+  readonly text: string;
   readonly vessel: Vessel;
   readonly warnings: readonly Message[];
 }
@@ -39,7 +40,7 @@ async function planSpec(name: string, io: Io, { words, wordings }: Voice): Promi
   const wrong = messages.filter(({ severity }) => severity === 'error');
   for (const message of wrong) io.err(messageLine(message, words));
   const warnings = messages.filter(({ severity }) => severity === 'warning');
-  return vessel && { file, vessel, warnings };
+  return vessel && { file, text, vessel, warnings };
 }
 
 export function sayWarnings(planned: readonly Planned[], io: Io, { words } = englishVoice): void {

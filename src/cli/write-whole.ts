@@ -1,9 +1,10 @@
 /**
  * Writes several files whole, or none of them. Everything is written under temporary names in the folders where it
- * belongs, then put in place by renaming; if a step fails, what was done before is taken back. All calls are
- * synchronous, and signals wait until the end, so that Ctrl-C leaves nothing half-written.
+ * belongs, then put in place by renaming; if a step fails, what was done before is taken back. Every step is synchronous,
+ * and a signal is dealt with between them, so that Ctrl-C leaves nothing half-written.
  */
 import { existsSync, lstatSync, mkdirSync, rmdirSync, unlinkSync, writeFileSync } from 'node:fs';
+import { constants } from 'node:os';
 import { dirname, join } from 'node:path';
 import { putInPlace, type Undo } from './put-in-place.js';
 import { reasonOf } from './reason.js';
@@ -14,35 +15,94 @@ export interface FileToWrite {
   readonly content: string | Uint8Array;
 }
 
-/** Null when all is written; otherwise why nothing is. */
-export function writeWhole(files: readonly FileToWrite[], replace: boolean): string | null {
-  const failure = withoutInterruption(() => writeAll(files, replace));
-  return failure && `nothing was written: ${failure}`;
+/** Files that are written as they come and shown all at once. */
+export class Writing {
+  private readonly undo: Undo[] = [];
+  /** by the path where each file belongs */
+  private readonly temporary = new Map<string, string>();
+
+  constructor(private readonly replace: boolean) {}
+
+  /** Writes files under temporary names. Null, or why nothing will be written: everything is taken back then. */
+  add(files: readonly FileToWrite[]): string | null {
+    const obstacle = this.step('', () => inTheWay(files, this.replace));
+    if (obstacle !== null) return this.refuse(obstacle);
+    for (const { path, content } of files) {
+      const failure = this.step(path, () => {
+        this.undo.push(...makeFolder(dirname(path)));
+        const scrap = temporaryName(path, this.temporary.size);
+        this.undo.push(writeScrap(scrap, content));
+        this.temporary.set(path, scrap);
+        return null;
+      });
+      if (failure !== null) return this.refuse(failure);
+    }
+    return null;
+  }
+
+  /** Gives all files their names. Null, or why nothing is written. */
+  finish(): string | null {
+    for (const [path, scrap] of this.temporary) {
+      const failure = this.step(path, () => {
+        this.undo.push(putInPlace(scrap, path, this.replace));
+        return null;
+      });
+      if (failure !== null) return this.refuse(failure);
+    }
+    for (const { keep } of this.undo) quietly(keep);
+    return null;
+  }
+
+  takeBack(): void {
+    for (const { takeBack } of this.undo.splice(0).reverse()) quietly(takeBack);
+  }
+
+  private step(path: string, work: () => string | null): string | null {
+    try {
+      return work();
+    } catch (error) {
+      return `${path}: ${reasonOf(error)}`;
+    }
+  }
+
+  private refuse(failure: string): string {
+    this.takeBack();
+    return `nothing was written: ${failure}`;
+  }
 }
 
-function writeAll(files: readonly FileToWrite[], replace: boolean): string | null {
-  const undo: Undo[] = [];
-  let at = '';
+/** Null when all is written; otherwise why nothing is. */
+export function writeWhole(files: readonly FileToWrite[], replace: boolean): string | null {
+  const writing = new Writing(replace);
+  const letGo = holdSignals(() => {});
   try {
-    const obstacle = inTheWay(files, replace);
-    if (obstacle) return obstacle;
-    const temporary = new Map<string, string>();
-    for (const { path, content } of files) {
-      at = path;
-      undo.push(...makeFolder(dirname(path)));
-      temporary.set(path, temporaryName(path, temporary.size));
-      undo.push(writeScrap(temporary.get(path)!, content));
-    }
-    for (const [path, scrap] of temporary) {
-      at = path;
-      undo.push(putInPlace(scrap, path, replace));
-    }
-  } catch (error) {
-    for (const { takeBack } of undo.reverse()) quietly(takeBack);
-    return `${at}: ${reasonOf(error)}`;
+    return writing.add(files) ?? writing.finish();
+  } finally {
+    letGo();
   }
-  for (const { keep } of undo) quietly(keep);
-  return null;
+}
+
+/**
+ * The same for files that `work` adds bit by bit; it answers why it cannot, or null. A signal meanwhile takes everything
+ * back and ends the program.
+ */
+export async function writeAsTheyCome(
+  replace: boolean,
+  work: (writing: Writing) => Promise<string | null>,
+): Promise<string | null> {
+  const writing = new Writing(replace);
+  const letGo = holdSignals((signal) => {
+    writing.takeBack();
+    process.exit(128 + constants.signals[signal]);
+  });
+  let refusal: string | null = 'undone';
+  try {
+    refusal = (await work(writing)) ?? writing.finish();
+    return refusal;
+  } finally {
+    if (refusal !== null) writing.takeBack();
+    letGo();
+  }
 }
 
 function inTheWay(files: readonly FileToWrite[], replace: boolean): string | null {
@@ -64,6 +124,7 @@ function kindOf(path: string): 'file' | 'folder' | null {
 
 /** Makes a folder and those above it that are missing. */
 function makeFolder(folder: string): Undo[] {
+  if (existsSync(folder)) return [];
   const missing: string[] = [];
   for (let next = folder; !existsSync(next); next = dirname(next)) missing.unshift(next);
   mkdirSync(folder, { recursive: true });
@@ -98,12 +159,10 @@ function quietly(step: () => void): void {
 
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
-function withoutInterruption<T>(work: () => T): T {
-  const wait = (): void => {};
-  for (const signal of signals) process.on(signal, wait);
-  try {
-    return work();
-  } finally {
-    for (const signal of signals) process.off(signal, wait);
-  }
+/** Signals go to `act` until they are let go. */
+function holdSignals(act: (signal: NodeJS.Signals) => void): () => void {
+  for (const signal of signals) process.on(signal, act);
+  return () => {
+    for (const signal of signals) process.off(signal, act);
+  };
 }

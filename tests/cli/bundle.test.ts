@@ -4,7 +4,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { buildBundles } from '../../scripts/build.js';
 import packageFile from '../../package.json' with { type: 'json' };
 import { bucket, root, Workshop } from './workshop.js';
@@ -150,4 +150,68 @@ test('the library can be imported, and draws a PDF with a font that is handed to
     font: () => Promise.resolve(font),
   });
   expect(files.map(({ name }) => name)).toEqual(['stave.svg', 'stave.pdf']);
+});
+
+describe('many specs, drawn by several threads', () => {
+  const names = Array.from({ length: 8 }, (_, i) => `b${i}`);
+  const bench = (): Workshop =>
+    new Workshop(
+      Object.fromEntries(
+        names.map((name, i) => [`${name}.yaml`, bucket.replace('290', String(290 + i))]),
+      ),
+    );
+  const specs = names.map((name) => `${name}.yaml`);
+  const pieces = ['--pieces', 'stave,head'];
+
+  test('each is what it is when drawn alone, and told in order', async () => {
+    const workshop = bench();
+    const many = await run(['draw', ...specs, '--out', 'many', ...pieces], workshop);
+    expect(many).toMatchObject({ code: 0, err: '' });
+    const told = [...many.out.matchAll(/^to look at them, open many.(b\d)/gm)];
+    expect(told.map((match) => match[1])).toEqual(names);
+    for (const [i, name] of names.entries()) {
+      const alone = ['draw', specs[i]!, '--out', `alone/${name}`, ...pieces];
+      expect((await workshop.run(alone)).code).toBe(0);
+      for (const each of readdirSync(workshop.path('alone', name))) {
+        const [one, other] = ['alone', 'many'].map((folder) =>
+          readFileSync(workshop.path(folder, name, each)),
+        );
+        expect(other!.equals(one!), `${name}/${each}`).toBe(true);
+      }
+    }
+  }, 60_000);
+
+  test('a file in the way of the last: nothing is written', async () => {
+    const workshop = bench();
+    await workshop.run(['draw', 'b7.yaml', '--out', 'many/b7', '--pieces', 'stave', '--quiet']);
+    const before = workshop.files();
+    const { code, err } = await run(['draw', ...specs, '--out', 'many', ...pieces], workshop);
+    expect(code).toBe(2);
+    expect(err).toMatch(/^nothing was written: .*are there already/);
+    expect(workshop.files()).toEqual(before);
+  });
+
+  test('a piece that none of them has', async () => {
+    const workshop = bench();
+    const argv = ['draw', ...specs, '--out', 'many', '--pieces', 'stave-each'];
+    const { code, err } = await run(argv, workshop);
+    expect(code).toBe(2);
+    expect(err).toMatch(/b\d\.yaml: this vessel has none of these pieces/);
+    expect(workshop.files()).toEqual(specs);
+  });
+
+  test('stopped at any time, nothing is left', async () => {
+    for (const wait of [300, 600, 900]) {
+      const workshop = bench();
+      const argv = [program, 'draw', ...specs, '--out', 'many', ...pieces];
+      const child = spawn(process.execPath, argv, { cwd: workshop.folder, stdio: 'ignore' });
+      const ended = new Promise((resolve) => child.on('close', resolve));
+      setTimeout(() => child.kill('SIGINT'), wait);
+      await ended;
+      const files = workshop.files();
+      expect(files.some((name) => name.includes('.tmp'))).toBe(false);
+      const whole = names.every((name) => files.includes(join('many', name, 'index.html')));
+      expect(whole || files.length === specs.length).toBe(true);
+    }
+  }, 60_000);
 });

@@ -76,6 +76,7 @@ export class Workshop {
       folder: this.folder,
       packageFolder: root,
       font: more.font ?? (() => readFile(fontFile)),
+      helper: null,
       env: more.env ?? {},
     });
     return { code, ...said };

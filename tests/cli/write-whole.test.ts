@@ -2,7 +2,7 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { putInPlace } from '../../src/cli/put-in-place.js';
-import { writeWhole, type FileToWrite } from '../../src/cli/write-whole.js';
+import { writeAsTheyCome, writeWhole, type FileToWrite } from '../../src/cli/write-whole.js';
 import { Workshop } from './workshop.js';
 
 const file = (
@@ -75,6 +75,47 @@ test('signals are waited out, and the handlers are gone afterwards', () => {
   const before = process.listenerCount('SIGINT');
   writeWhole([file(workshop, 'x')], false);
   expect(process.listenerCount('SIGINT')).toBe(before);
+});
+
+test('files that come bit by bit are shown all at once, at the end', async () => {
+  const workshop = new Workshop({});
+  const refusal = await writeAsTheyCome(false, async (writing) => {
+    for (const name of ['a/x', 'b/y']) {
+      expect(writing.add([file(workshop, name)])).toBeNull();
+      await Promise.resolve();
+      expect(workshop.files().every((each) => each.endsWith('.tmp'))).toBe(true);
+    }
+    return null;
+  });
+  expect(refusal).toBeNull();
+  expect(workshop.files()).toEqual(['a/x', 'b/y']);
+});
+
+test.each([
+  ['a refusal', () => Promise.resolve('enough')],
+  ['a failure', () => Promise.reject(new Error('enough'))],
+])('%s in between takes back what has come, and gives signals free', async (_name, end) => {
+  const workshop = new Workshop({ 'a.txt': 'old' });
+  const before = process.listenerCount('SIGINT');
+  const written = writeAsTheyCome(true, (writing) => {
+    writing.add([file(workshop, 'a.txt', 'new'), file(workshop, 'c/d.txt')]);
+    return end();
+  }).catch(({ message }: Error) => message);
+  expect(await written).toBe('enough');
+  expect(readdirSync(workshop.folder)).toEqual(['a.txt']);
+  expect(workshop.read('a.txt')).toBe('old');
+  expect(process.listenerCount('SIGINT')).toBe(before);
+});
+
+test('what comes later may be in the way as well', async () => {
+  const workshop = new Workshop({ 'b.txt': 'mine' });
+  const refusal = await writeAsTheyCome(false, (writing) =>
+    Promise.resolve(
+      writing.add([file(workshop, 'a.txt')]) ?? writing.add([file(workshop, 'b.txt')]),
+    ),
+  );
+  expect(refusal).toMatch(/^nothing was written: .*b\.txt is there already/);
+  expect(workshop.files()).toEqual(['b.txt']);
 });
 
 test.skipIf(process.getuid?.() === 0)('a folder without permission to write', () => {
