@@ -16,7 +16,7 @@ const font = join(root, 'fonts/DejaVuSans.ttf');
 
 /** template and pieces; enough to show each kind, and no more than a repository likes to carry */
 const samples: readonly (readonly [template: string, pieces: string])[] = [
-  ['wine-cask-225', 'stave,head,head-edge,end-gauge'],
+  ['wine-cask-225', 'stave,head,head-edge,end-gauge,job-sheet'],
   ['bucket', 'stave,head,head-edge'],
 ];
 

@@ -98,14 +98,16 @@ async function drawn(vessel: Vessel, { language = 'en', ...options }: DrawOption
 async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
   if (options.pieces && !options.pieces.includes(jobSheetName)) return [];
   const { spec } = vessel;
-  const form = jobSheet(vessel, jobWords.en);
+  const { language = 'en' } = options;
+  const { typeset, hoopName } = await wordsIn(pieceWords, language);
+  const form = jobSheet(vessel, await wordsIn(jobWords, language), { typeset, hoopName });
   const html = { name: `${form.name}.html`, content: formToHtml(form) };
   if (!options.formats.includes('pdf')) return [html];
   const sheets = formSheets(form, {
     paper: paperOf(options, spec),
     titleBlock: { ...spec.sheet, title: form.title, subtitle: form.subject },
     units: spec.units,
-    words: sheetWords.en,
+    words: await wordsIn(sheetWords, language),
   });
   return [html, { name: `${form.name}.pdf`, content: await pdfOf(sheets, form, spec, options) }];
 }

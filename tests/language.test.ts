@@ -2,6 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { drawable } from '../src/drawing/glyphs.js';
 import { cliWords } from '../src/cli/words.js';
+import { jobWords } from '../src/job/words/index.js';
 import { decimalComma, frenchText, languages, wordsIn } from '../src/language.js';
 import { pieceWords } from '../src/pieces/words/index.js';
 import { proofWords } from '../src/proof/words.js';
@@ -12,6 +13,7 @@ import { said, samplesIn } from './translations.js';
 const bundles = {
   drawings: pieceWords,
   sheets: sheetWords,
+  'job sheet': jobWords,
   'page of patterns': indexPageWords,
   commands: cliWords,
   proof: proofWords,

@@ -29,10 +29,8 @@ export interface Form {
   readonly numbers: { readonly heading: string; readonly entries: readonly FormEntry[] };
   readonly list: Table;
   readonly steps: { readonly heading: string; readonly steps: readonly FormStep[] };
-  /** `use` says what to do with them */
   readonly labels: {
     readonly heading: string;
-    readonly use: string;
     readonly texts: readonly string[];
   };
 }

@@ -57,7 +57,6 @@ export function typesetForm(form: Form, typeset: Typeset): Form {
     },
     labels: {
       heading: typeset(labels.heading),
-      use: typeset(labels.use),
       texts: labels.texts.map(typeset),
     },
   };

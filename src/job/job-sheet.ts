@@ -40,8 +40,7 @@ export function jobSheet(
     list: cutList(vessel, words, texts),
     steps: { heading: words.steps.heading, steps: stepsOf(vessel, words, texts) },
     labels: {
-      heading: words.labels.heading,
-      use: words.labels.use,
+      heading: words.labels,
       texts: labelTexts(vessel, texts),
     },
   };

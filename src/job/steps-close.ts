@@ -43,9 +43,9 @@ export const hoopStep: Step = ({ hoops }, { ends, steps: { hoop } }, texts) => {
   const kinds = [...new Set(hoops.map(({ spec }) => spec))];
   const places = kinds.map(({ name, end, offset }) => {
     const place = hoop.place(texts.hoop(name), texts.length(offset));
-    return end === 'both' ? place : `${ends[end]}: ${place}`;
+    return end === 'both' ? place : `${place} (${ends[end]})`;
   });
-  return { title, text: hoop.text(places.join('; ')), measures: [], caution };
+  return { title, text: hoop.text(places.join(' · ')), measures: [], caution };
 };
 
 export const bungStep: Step = ({ spec }, { steps: { bung } }, texts) =>

@@ -75,12 +75,12 @@ export const grooveStep: Step = (vessel, words, texts) => {
 /** A sentence that is the same for both heads is said once. */
 export function ofHeads(
   { heads: { top, bottom } }: Vessel,
-  { ends }: JobWords,
+  { ends, atEnd }: JobWords,
   sentence: (head: Head) => string,
 ): string[] {
   const lower = sentence(bottom);
   const upper = top ? sentence(top) : lower;
-  return upper === lower ? [lower] : [`${ends.top}: ${upper}`, `${ends.bottom}: ${lower}`];
+  return upper === lower ? [lower] : [atEnd(ends.top, upper), atEnd(ends.bottom, lower)];
 }
 
 /** A box for each head there is. */

@@ -39,6 +39,6 @@ export function stepsOf(vessel: Vessel, words: JobWords, texts: Texts): FormStep
   const steps = order.map((step) => step(vessel, words, texts)).filter((step) => step !== null);
   return steps.map((step) => ({
     ...step,
-    caution: step.caution && `${words.takeCare}: ${step.caution}`,
+    caution: step.caution && words.takeCare(step.caution),
   }));
 }

@@ -79,7 +79,8 @@ function numbersColumn(entries: readonly FormEntry[], width: number): Ink {
   return inkTogether(...lines);
 }
 
-const labelSize = { width: 30, height: 7.5 };
+/** A finger holds it, and it goes on the narrowest stave. */
+const labelSize = { width: 23, height: 7.5 };
 
 /** Labels in rows, each row a block; neighbours share the line to cut along. */
 export function labelRows(texts: readonly string[], width: number): FormBlock[] {

@@ -72,7 +72,7 @@ function blocksOf(form: Form, width: number): Spaced[] {
     ...listRest.slice(1).map(spaced(0)),
     spaced(2)(headed(steps.heading, stepHead)),
     ...stepRest.map(spaced(0.8)),
-    spaced(2)(stacked([under(`${labels.heading}: ${labels.use}`), labelHead!], aboveLabels)),
+    spaced(2)(stacked([under(labels.heading), labelHead!], aboveLabels)),
     ...labelRest.map(spaced(0)),
   ];
 }

@@ -21,10 +21,7 @@ export function formToHtml(form: Form): string {
     section(numbers.heading, `<dl>\n${lines(numbers.entries.map(entry))}\n</dl>`),
     section(list.title, table(list)),
     section(steps.heading, `<ol>\n${lines(steps.steps.map(step))}\n</ol>`),
-    section(
-      `${labels.heading}: ${labels.use}`,
-      `<div class="labels">\n${lines(labels.texts.map(span))}\n</div>`,
-    ),
+    section(labels.heading, `<div class="labels">\n${lines(labels.texts.map(span))}\n</div>`),
     '</body>',
     '</html>',
     '',
@@ -51,10 +48,8 @@ function table({ headings, rows }: Table): string {
 
 function step({ title, text, measures, caution }: FormStep, index: number): string {
   return lines([
-    `<li><span class="tick"></span><b>${index + 1} ${escapeXml(title)}</b>`,
-    ...(measures.length > 0
-      ? [`<div class="measures">${measures.map(measure).join('')}</div>`]
-      : []),
+    `<li><span class="tick"></span>`,
+    `<div class="measures"><b>${index + 1} ${escapeXml(title)}</b>${measures.map(measure).join('')}</div>`,
     `<p>${escapeXml(text)}</p>`,
     ...(caution === '' ? [] : [`<p class="caution">${escapeXml(caution)}</p>`]),
     '</li>',

@@ -14,7 +14,8 @@ tr, li, .labels span { break-inside: avoid; }
 ol { list-style: none; margin: 0; padding: 0; }
 li { position: relative; padding: 0 0 0.5rem 2.2rem; }
 .tick { position: absolute; left: 0; top: 0.1rem; width: 1.1rem; height: 1.1rem; border: 1px solid; }
-.measures { display: flex; flex-wrap: wrap; justify-content: flex-end; gap: 0.3rem 1.5rem; }
+.measures { display: flex; flex-wrap: wrap; align-items: center; justify-content: flex-end; gap: 0.2rem 1.2rem; }
+.measures b { margin-right: auto; }
 .measures span { display: inline-flex; align-items: center; gap: 0.6rem; }
 .measures i { width: 6.5rem; height: 1.8rem; border: 1px solid; }
 p { margin: 0; }
@@ -22,6 +23,11 @@ p { margin: 0; }
 .labels { display: grid; grid-template-columns: repeat(auto-fill, minmax(8rem, 1fr)); border: solid; border-width: 1px 0 0 1px; }
 .labels span { border: solid; border-width: 0 1px 1px 0; padding: 0.3rem; text-align: center; }
 @media print {
-  body { margin: 0; max-width: none; padding: 0; font-size: 13pt; }
+  body { margin: 0; max-width: none; padding: 0; font-size: 12.5pt; line-height: 1.22; }
+  h1, h2 { margin-bottom: 2pt; font-size: 1em; }
+  h2 { margin-top: 6pt; }
+  li { padding-bottom: 2pt; }
+  .measures i { height: 6.5mm; }
+  .labels span { padding: 1.4mm 0; }
 }
 `;

@@ -54,3 +54,13 @@ test('the same spec gives the same bytes', async () => {
   for (const name of ['job-sheet.html', 'job-sheet.pdf'])
     expect(workshop.read('again', name)).toBe(workshop.read('out', name));
 });
+
+test('in the language that is asked for', async () => {
+  const workshop = new Workshop();
+  const { code } = await workshop.run([...draw, '--pieces', 'job-sheet', '--language', 'de']);
+  expect(code).toBe(0);
+  const sheet = workshop.read('out/job-sheet.html');
+  expect(sheet).toContain('<html lang="de">');
+  expect(sheet).toContain('Breite, auf der Bank ausgelegt 954,8');
+  expect(workshop.read('out/index.html')).toContain('Werkzettel');
+});

@@ -50,7 +50,7 @@ test('all that a form says is set, but not what it belongs to, its name and its 
       heading: 'steps of 2.5',
       steps: [{ title: 'step 1.5', text: 'to 2.5', measures: [entry], caution: 'over 3.5' }],
     },
-    labels: { heading: 'labels 1.5', use: 'use 2.5', texts: ['1 ↑ 76.6'] },
+    labels: { heading: 'labels 1.5', texts: ['1 ↑ 76.6'] },
   };
   const { name, language, subject, ...said } = typesetForm(form, decimalComma);
   expect({ name, language, subject }).toEqual({

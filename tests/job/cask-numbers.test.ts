@@ -69,7 +69,7 @@ describe('staves', () => {
   test('billets: 2 mm for jointing, 4 mm for planing, 4 % and 7 % for drying, whole mm upwards', () => {
     const [width, thick] = [(bilge * tangent + 2) * 1.04, (blank + 4) * 1.07].map(Math.ceil);
     expect(said.step('Billets').text).toContain(
-      `bolts ${Math.ceil(sawn + 40)} long split 30 radially, green ${width} × ${thick};`,
+      `bolts ${Math.ceil(sawn + 40)} long split 30 radially, green ${width}\u00a0×\u00a0${thick};`,
     );
   });
 
@@ -182,5 +182,5 @@ test('straps: the smaller girth in the middle of the strap, lap, less the drivin
       text(steel),
     ]);
   }
-  expect(said.step('Hoops').text).toContain('chime 3.0; quarter 105.0; bilge 255.0.');
+  expect(said.step('Hoops').text).toContain('chime 3.0 · quarter 105.0 · bilge 255.0.');
 });

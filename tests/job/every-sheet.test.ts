@@ -2,8 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import type { Form } from '../../src/drawing/form.js';
 import { jobSheet } from '../../src/job/job-sheet.js';
 import { jobWords } from '../../src/job/words/index.js';
+import { languages, wordsIn, type Language } from '../../src/language.js';
+import { pieceWords } from '../../src/pieces/words/index.js';
 import { planVessel } from '../../src/plan.js';
 import { formSheets } from '../../src/sheets/form-sheets.js';
 import type { Sheet } from '../../src/sheets/sheet.js';
@@ -18,7 +21,6 @@ const templates = readdirSync(folder).map((file): [string, Vessel] => [
   file,
   planVessel(readFileSync(folder + file, 'utf8'), file).vessel!,
 ]);
-const languages = Object.keys(jobWords) as (keyof typeof jobWords)[];
 const cases = templates.flatMap(([file, vessel]) =>
   languages.map((language) => ({ file, vessel, language })),
 );
@@ -33,25 +35,31 @@ const titleBlock = {
   approved: '',
 };
 
-function sheetsOf(vessel: Vessel, language: keyof typeof jobWords, paper: PaperName): Sheet[] {
-  const form = jobSheet(vessel, jobWords[language]);
-  const words = sheetWords[language];
+async function formOf(vessel: Vessel, language: Language): Promise<Form> {
+  const { typeset, hoopName } = await wordsIn(pieceWords, language);
+  return jobSheet(vessel, await wordsIn(jobWords, language), { typeset, hoopName });
+}
+
+async function sheetsOf(vessel: Vessel, language: Language, paper: PaperName): Promise<Sheet[]> {
+  const words = await wordsIn(sheetWords, language);
+  const form = await formOf(vessel, language);
   return formSheets(form, { paper, titleBlock, units: vessel.spec.units, words });
 }
 
 describe.each(cases)('$file in $language', ({ vessel, language }) => {
   const ownPaper = vessel.spec.units === 'in' ? 'letter' : 'a4';
 
-  test.each(['a4', 'letter'] as const)('keeps its lettering clear on %s', (paper) => {
-    expect(sheetsOf(vessel, language, paper).flatMap((sheet) => faultsOn(sheet))).toEqual([]);
+  test.each(['a4', 'letter'] as const)('keeps its lettering clear on %s', async (paper) => {
+    const sheets = await sheetsOf(vessel, language, paper);
+    expect(sheets.flatMap((sheet) => faultsOn(sheet))).toEqual([]);
   });
 
-  test('takes two pages', () => {
-    expect(sheetsOf(vessel, language, ownPaper)).toHaveLength(2);
+  test('takes two pages', async () => {
+    expect(await sheetsOf(vessel, language, ownPaper)).toHaveLength(2);
   });
 
-  test('is lettered to be read at arm’s length, but for the title block', () => {
-    const [first, ...rest] = sheetsOf(vessel, language, ownPaper);
+  test('is lettered to be read at arm’s length, but for the title block', async () => {
+    const [first, ...rest] = await sheetsOf(vessel, language, ownPaper);
     const area = { minX: 10, minY: 10, maxX: first!.width - 10, maxY: first!.height - 10 };
     const above = first!.furniture.letterings.filter(({ at }) => at.y > titleBlockBox(area).maxY);
     const small = [...above, ...rest.flatMap(({ furniture }) => furniture.letterings)].filter(
@@ -60,9 +68,9 @@ describe.each(cases)('$file in $language', ({ vessel, language }) => {
     expect(small).toEqual([]);
   });
 
-  test('says every text of the form whole', () => {
-    const form = jobSheet(vessel, jobWords[language]);
-    const said = sheetsOf(vessel, language, ownPaper)
+  test('says every text of the form whole', async () => {
+    const form = await formOf(vessel, language);
+    const said = (await sheetsOf(vessel, language, ownPaper))
       .flatMap(({ furniture }) => furniture.letterings)
       .map(({ text }) => text)
       .join(' ');
@@ -76,5 +84,7 @@ describe.each(cases)('$file in $language', ({ vessel, language }) => {
     }
     for (const label of form.labels.texts) expect(said).toContain(label);
     for (const [piece] of form.list.rows) expect(said).toContain(piece);
+    for (const { measures } of form.steps.steps)
+      for (const { name, value } of measures) expect(said).toContain(`${name} ${value}`.trim());
   });
 });

@@ -50,7 +50,9 @@ describe('a bucket', () => {
     const [upper, lower] = said.form.list.rows.filter(([piece]) => piece!.startsWith('strap'));
     expect(upper![0]).toMatch(/hoop, top$/);
     expect(lower![0]).toMatch(/hoop, bottom$/);
-    expect(said.step('Hoops').text).toMatch(/From the end: top: .*; bottom: .*\.$/);
+    expect(said.step('Hoops').text).toMatch(
+      /From the end: chime [\d.]+ \(top\) · chime [\d.]+ \(bottom\)\.$/,
+    );
   });
 });
 

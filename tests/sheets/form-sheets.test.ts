@@ -44,7 +44,7 @@ const form: Form = {
       },
     ],
   },
-  labels: { heading: 'Labels', use: 'cut out', texts: many(40, (i) => `${i + 1} ↑ 76.6`) },
+  labels: { heading: 'Labels', texts: many(40, (i) => `${i + 1} ↑ 76.6`) },
 };
 
 const titleBlock = {

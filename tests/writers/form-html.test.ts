@@ -17,7 +17,7 @@ const formOf = (text: string): Form => ({
       { title: 'second', text: 'no boxes', measures: [], caution: '' },
     ],
   },
-  labels: { heading: text, use: text, texts: [text, text] },
+  labels: { heading: text, texts: [text, text] },
 });
 
 test('every text is text, never markup, wherever it stands', () => {

@@ -5,6 +5,7 @@ export const en: JobWords = {
   language: 'en',
   title: 'Job sheet',
   ends: { top: 'top', bottom: 'bottom' },
+  atEnd: (end, text) => `${end}: ${text}`,
   numbers: {
     heading: (unit) => `The vessel, all lengths in ${unit === 'mm' ? 'mm' : 'inches'}`,
     capacity: 'capacity',
@@ -32,7 +33,7 @@ export const en: JobWords = {
     wood: {
       title: 'Billets',
       text: (bolt, count, width, thickness) =>
-        `From bolts ${bolt} long split ${count} radially, green ${width} × ${thickness}; air-dry.`,
+        `From bolts ${bolt} long split ${count} radially, green ${width}\u00a0×\u00a0${thickness}; air-dry.`,
       caution: 'Wedges, froe: eyes covered, feet clear.',
     },
     plane: {
@@ -99,7 +100,7 @@ export const en: JobWords = {
       titleOpen: 'Bottom',
       joints: 'Joint, dowel, flag.',
       text: (land, depth, fromInside, outer, inner) =>
-        `Land ${land} × ${depth}, middle ${fromInside} from inside; bevels ${outer} outside, ${inner} inside.`,
+        `Land ${land}\u00a0×\u00a0${depth}, middle ${fromInside} from inside; bevels ${outer} outside, ${inner} inside.`,
       diameter: (end) => `⌀ ${end}`,
       caution: 'Saw, drill, router: clamp the work; maker’s rules.',
     },
@@ -134,9 +135,6 @@ export const en: JobWords = {
       food: 'Wood, metal, wax for food: local food rules; licensed trades where the law asks.',
     },
   },
-  labels: {
-    heading: 'Labels',
-    use: 'cut out, stick on. Place in the ring, ↑ top end, width where widest; + spare',
-  },
-  takeCare: 'Care',
+  labels: 'Labels to cut out and stick on: place in the ring, ↑ top end, width; + spare',
+  takeCare: (caution) => `Care: ${caution}`,
 };

@@ -5,6 +5,8 @@ export interface JobWords {
   readonly language: string;
   readonly title: string;
   readonly ends: { readonly top: string; readonly bottom: string };
+  /** `end` is one of `ends` */
+  atEnd(end: string, text: string): string;
   readonly numbers: {
     /** says which unit lengths are in, here and below */
     heading(unit: 'mm' | 'in'): string;
@@ -35,9 +37,9 @@ export interface JobWords {
     strap(hoop: string, end: string): string;
   };
   readonly steps: StepWords;
-  readonly labels: { readonly heading: string; readonly use: string };
-  /** before each caution */
-  readonly takeCare: string;
+  /** what they are, what to do with them, and what stands on them */
+  readonly labels: string;
+  takeCare(caution: string): string;
 }
 
 interface Titled {
