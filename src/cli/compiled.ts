@@ -5,6 +5,7 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import { Script } from 'node:vm';
 
 export interface Compiled {
@@ -14,11 +15,22 @@ export interface Compiled {
 
 export const cacheName = (bundle: string): string => `${bundle}.cache`;
 
+/**
+ * V8 optimises a function once it has run for a while, by default a very short one; a command is over before that pays,
+ * and `draw` of two pieces spends a quarter of its processor time on it (measured). Work of many seconds is still
+ * optimised. Only where the flag was tried: a node that didn't know it would complain on the terminal.
+ */
+function optimiseLater(): void {
+  if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budget=800000');
+}
+
 /** Told of each bundle that is loaded. */
 type Loaded = (bundle: Compiled) => void;
 
 /** Runs the CommonJS bundle `name` of `folder`, and those that it asks for, each once. */
 export function runBundle(folder: string, name: string, loaded?: Loaded): void {
+  // before anything is compiled: compiled code is only read back under the flags that it was kept under
+  optimiseLater();
   const bundles = new Map<string, { exports: unknown }>();
   const fetch = (id: string): unknown => {
     if (!id.startsWith('./')) return builtIn(id);
