@@ -100,17 +100,18 @@ export function rowMark(row: number): string {
 
 /**
  * The tiles whose cells hold a sample of the drawing, from the top, left to right. A line that only nips the corner of a
- * cell between two samples is left to the strips of that tile's neighbours, which show it whole.
+ * cell between two samples is left to the strips of that tile's neighbours, which show it whole. Samples are x and y by
+ * turns.
  */
-export function neededTiles(grid: Grid, samples: readonly Point[]): TilePlace[] {
+export function neededTiles(grid: Grid, samples: readonly number[]): TilePlace[] {
   const { columns, rows, window, corner } = grid;
   const [left, top] = [corner.x + strip, corner.y - strip];
   const [width, height] = [window.width - overlap, window.height - overlap];
   const needed = new Uint8Array(columns * rows);
   // thousands of points for each of dozens of grids: one plain loop
-  for (const { x, y } of samples) {
-    const column = Math.floor((x - left) / width);
-    const row = Math.floor((top - y) / height);
+  for (let i = 0; i < samples.length; i += 2) {
+    const column = Math.floor((samples[i]! - left) / width);
+    const row = Math.floor((top - samples[i + 1]!) / height);
     needed[clamp(row, rows - 1) * columns + clamp(column, columns - 1)] = 1;
   }
   return allPlaces(grid).filter((_, index) => needed[index] === 1);

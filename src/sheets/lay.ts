@@ -3,10 +3,10 @@ import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
 import { letteringBox, printable } from '../drawing/lettering.js';
-import type { Curve, Point } from '../geometry/curve.js';
+import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
-import { placeOn, segmentsOf } from '../geometry/segment.js';
+import { segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { inkOf } from './ink.js';
@@ -50,13 +50,18 @@ export function lay(part: Part): Laid {
   };
 }
 
-/** Points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering. */
-export function samplesOf({ strokes, letterings }: Laid): Point[] {
-  const leaders = letterings.flatMap(({ lettering: { leader } }) => (leader ? [leader] : []));
-  return [
-    ...[...strokes.map(({ curve }) => curve), ...leaders].flatMap(pointsAlong),
-    ...letterings.map(({ box }) => middleOf(box)),
-  ];
+/**
+ * Points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering: x and y
+ * by turns, since there are thousands.
+ */
+export function samplesOf({ strokes, letterings }: Laid): number[] {
+  const samples: number[] = [];
+  for (const { curve } of strokes) addPointsAlong(curve, samples);
+  for (const { lettering, box } of letterings) {
+    if (lettering.leader) addPointsAlong(lettering.leader, samples);
+    samples.push((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
+  }
+  return samples;
 }
 
 /** The stroke with its extent; nothing when it has no points. */
@@ -69,17 +74,22 @@ function boxOf(lettering: Lettering): Bounds {
   return boundsOfPoints(letteringBox(lettering))!;
 }
 
-function middleOf({ minX, minY, maxX, maxY }: Bounds): Point {
-  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-}
-
-function pointsAlong(curve: Curve): Point[] {
-  return segmentsOf(curve).flatMap((segment) => {
-    const count = Math.max(1, Math.ceil(segment.length / sampling));
-    return Array.from({ length: count + 1 }, (_, i) =>
-      i === count ? segment.to : placeOn(segment, (segment.length * i) / count).point,
-    );
-  });
+function addPointsAlong(curve: Curve, samples: number[]): void {
+  for (const { from, to, fromTangent, curvature, length } of segmentsOf(curve)) {
+    const count = Math.max(1, Math.ceil(length / sampling));
+    for (let i = 0; i < count; i++) {
+      // as `placeOn` has it: the chord to a point of the arc leaves at half its angle
+      const reach = (length * i) / count;
+      const half = (curvature * reach) / 2;
+      const chord = half === 0 ? reach : (reach * Math.sin(half)) / half;
+      const [cos, sin] = half === 0 ? [1, 0] : [Math.cos(half), Math.sin(half)];
+      samples.push(
+        from.x + chord * (fromTangent.x * cos - fromTangent.y * sin),
+        from.y + chord * (fromTangent.x * sin + fromTangent.y * cos),
+      );
+    }
+    samples.push(to.x, to.y);
+  }
 }
 
 /** The drawing turned by a quarter: to the left, unless more of its lettering can be read when it is turned right. */

@@ -145,7 +145,7 @@ function fewestByTrial(drawing: Drawing, paper: (typeof officePapers)[number]): 
   ];
   const counts = [0, 2].flatMap((i) => {
     const { laid } = placementsOf(drawing)[i]!;
-    const points = [...pointsOf({ laid }), ...samplesOf(laid)];
+    const points = [...pointsOf({ laid }), ...inPairs(samplesOf(laid))];
     return windows.flatMap((window) =>
       [0.25, 0.5, 0.75].flatMap((left) =>
         [0.25, 0.5, 0.75].map((above) =>
@@ -155,6 +155,10 @@ function fewestByTrial(drawing: Drawing, paper: (typeof officePapers)[number]): 
     );
   });
   return Math.min(...counts);
+}
+
+function inPairs(numbers: readonly number[]): Point[] {
+  return numbers.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: numbers[i + 1]! }] : []));
 }
 
 function countCells(points: readonly Point[], { window, corner, columns, rows }: Grid): number {
@@ -177,7 +181,7 @@ describe('tiles', () => {
 
   it('keep a tile that only a lettering needs', () => {
     const grid = gridOver({ minX: 0, minY: 0, maxX: 400, maxY: 100 }, { width: 190, height: 266 });
-    const needed = neededTiles(grid, [{ x: 390, y: 50 }]);
+    const needed = neededTiles(grid, [390, 50]);
     expect(needed).toEqual([{ column: 2, row: 0 }]);
   });
 
