@@ -119,11 +119,14 @@ async function write(
   io: Io,
 ): Promise<0 | 2> {
   const shown: string[][] = planned.map(() => []);
-  const refusal = await writeAsTheyCome(options.replace === true, (writing) =>
-    drawMany(planned, folders, options, io, (files, i) => {
-      shown[i] = files.map((file) => file.shown);
-      return files.length > 0 ? writing.add(files) : words.draw.none(planned[i]!.file);
-    }),
+  const refusal = await writeAsTheyCome(
+    options.replace === true,
+    (writing) =>
+      drawMany(planned, folders, options, io, (files, i) => {
+        shown[i] = files.map((file) => file.shown);
+        return files.length > 0 ? writing.add(files) : words.draw.none(planned[i]!.file);
+      }),
+    words.files,
   );
   if (refusal !== null) return refuse(refusal, io);
   if (!options.quiet) io.out(drawReport(shown.flat(), words));

@@ -31,6 +31,7 @@ export function giveSpec(
     const refusal = writeWhole(
       [{ path: resolve(io.folder, out), content: text }],
       replace === true,
+      voice.words.files,
     );
     if (refusal !== null) {
       io.err(oneLine(refusal));

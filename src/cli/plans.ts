@@ -19,7 +19,7 @@ export async function planSpecs(
   voice = englishVoice,
 ): Promise<Planned[] | null> {
   if (names.filter((name) => name === '-').length > 1) {
-    io.err('standard input (-) can be only one of the specs\n');
+    io.err(oneLine(voice.words.files.stdinOnce));
     return null;
   }
   const planned: Planned[] = [];
@@ -31,7 +31,7 @@ export async function planSpecs(
 }
 
 async function planSpec(name: string, io: Io, { words, wordings }: Voice): Promise<Planned | null> {
-  const { file, text, refusal } = await fetchSource(name, io);
+  const { file, text, refusal } = await fetchSource(name, io, words.files);
   if (text === null) {
     io.err(oneLine(`${file}: ${refusal}`));
     return null;

@@ -3,21 +3,25 @@ import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PackFile } from '../index.js';
 import { reasonOf } from './reason.js';
+import type { CliWords } from './words.js';
 
 /** Patterns take some tens of kilobytes; the whole vessel's section some hundreds. */
 const mostBytes = 8 * 1024 * 1024;
 const mostFiles = 4000;
 
 /** The files, or why there are none. */
-export function readFolder(path: string): readonly PackFile[] | string {
+export function readFolder(
+  path: string,
+  { prove: say, files }: CliWords,
+): readonly PackFile[] | string {
   try {
-    if (!statSync(path).isDirectory()) return 'it is a file: give the folder that draw wrote to';
+    if (!statSync(path).isDirectory()) return say.isFile;
     const names = readdirSync(path).sort();
-    if (names.length > mostFiles) return `it holds more than ${mostFiles} files`;
+    if (names.length > mostFiles) return say.tooMany(mostFiles);
     return names.map((name) => readPart(path, name));
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
-    return code === 'ENOENT' ? 'there is no such folder' : reasonOf(error);
+    return code === 'ENOENT' ? say.noFolder : reasonOf(error, files);
   }
 }
 

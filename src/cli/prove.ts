@@ -17,6 +17,7 @@ import { readFolder } from './prove-folder.js';
 import { proveErrors, proveJson, proveText } from './prove-text.js';
 import { oneLine } from './say.js';
 import { voiceOf } from './voice.js';
+import type { CliWords } from './words.js';
 import { writeWhole } from './write-whole.js';
 
 interface Options extends Speaking {
@@ -58,15 +59,15 @@ export function addProve(program: Command, io: Io, answer: Answer): void {
 async function prove(folder: string, options: Options, io: Io): Promise<0 | 1 | 2> {
   const voice = await voiceOf(options.language);
   const words = await wordsIn(proofWords, options.language);
-  const files = readFolder(resolve(io.folder, folder));
+  const files = readFolder(resolve(io.folder, folder), voice.words);
   if (typeof files === 'string') return refuse(`${folder}: ${files}`, io);
   if (!files.some(({ name }) => name === 'spec.yaml'))
-    return refuse(`${folder}: there is no spec.yaml in it: draw the vessel again`, io);
+    return refuse(voice.words.prove.noSpec(folder), io);
   const planned = (await planSpecs([join(folder, 'spec.yaml')], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const { vessel } = planned;
   const proof = provePack(vessel, files);
-  const refusal = await drawPicture(proof, vessel, { ...options, words }, io);
+  const refusal = await drawPicture(proof, vessel, { ...options, words, say: voice.words }, io);
   if (refusal !== null) return refuse(refusal, io);
   say(proof, folder, vessel.spec.title, { ...options, words }, io);
   return proof.passed ? exitCode.done : exitCode.no;
@@ -76,16 +77,20 @@ async function prove(folder: string, options: Options, io: Io): Promise<0 | 1 | 
 async function drawPicture(
   proof: WholeProof,
   vessel: Vessel,
-  { picture, replace, words }: Options & { readonly words: ProofWords },
+  { picture, replace, words, say }: Options & { readonly words: ProofWords; say: CliWords },
   io: Io,
 ): Promise<string | null> {
   if (picture === undefined) return null;
   const { gapDrawing } = await import('./prove-picture.js');
   const content = gapDrawing(proof, vessel, words);
   if (content !== null)
-    return writeWhole([{ path: resolve(io.folder, picture), content }], replace === true);
-  if (proof.passed) return `${picture}: the folder was drawn without staves, which make the joints`;
-  io.err(oneLine(`${picture} was not drawn: these files make no ring of staves`));
+    return writeWhole(
+      [{ path: resolve(io.folder, picture), content }],
+      replace === true,
+      say.files,
+    );
+  if (proof.passed) return say.prove.noStaves(picture);
+  io.err(oneLine(say.prove.noRing(picture)));
   return null;
 }
 

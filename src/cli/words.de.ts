@@ -77,4 +77,42 @@ export const german: CliWords = {
     oldRule: ['alte Regel, l', 'ihr Fehler, l'],
   },
   figures: figureWordsGerman,
+  prove: {
+    isFile: 'es ist eine Datei: den Ordner nennen, in den draw geschrieben hat',
+    tooMany: (files) => `darin sind mehr als ${files} Dateien`,
+    noFolder: 'einen solchen Ordner gibt es nicht',
+    noSpec: (folder) => `${folder}: darin ist keine spec.yaml: das Gefäß neu zeichnen lassen`,
+    noStaves: (picture) =>
+      `${picture}: der Ordner wurde ohne Dauben gezeichnet, und sie bilden die Fugen`,
+    noRing: (picture) =>
+      `${picture} wurde nicht gezeichnet: diese Dateien ergeben keinen Kreis von Dauben`,
+  },
+  files: {
+    cannotRead: (why) => `lässt sich nicht lesen: ${why}`,
+    isFolder: 'es ist ein Ordner, keine Datei',
+    tooLarge: (kilobytes) => `ist zu groß: Angaben zu einem Gefäß haben höchstens ${kilobytes} kB`,
+    utf16: 'ist in UTF-16 geschrieben: als UTF-8 speichern',
+    notText: 'ist keine Textdatei: Angaben zu einem Gefäß sind YAML-Text',
+    notUtf8:
+      'ist keine Textdatei in UTF-8: Angaben zu einem Gefäß sind YAML-Text, als UTF-8 gespeichert',
+    stdinOnce: 'die Standardeingabe (-) kann nur für ein Gefäß stehen',
+    nothingWritten: (why) => `nichts wurde geschrieben: ${why}`,
+    folderInTheWay: (path) => `${path} ist ein Ordner`,
+    there: (named, more, several) =>
+      `${named}${more > 0 ? ` und ${more} weitere` : ''} ${several ? 'sind' : 'ist'} schon da; --replace überschreibt`,
+    reasons: {
+      ENOENT: 'eine solche Datei gibt es nicht',
+      ENOTDIR: 'ein Teil des Pfades ist eine Datei, kein Ordner',
+      EISDIR: 'es ist ein Ordner, keine Datei',
+      EACCES: 'es fehlt die Erlaubnis',
+      EPERM: 'es fehlt die Erlaubnis',
+      EROFS: 'der Datenträger ist schreibgeschützt',
+      ENOSPC: 'der Datenträger ist voll',
+      EDQUOT: 'der zugeteilte Platz ist aufgebraucht',
+      ENAMETOOLONG: 'der Name ist zu lang',
+      ELOOP: 'die Verweise führen im Kreis',
+      EEXIST: 'eine Datei dieses Namens ist im Weg',
+      EBUSY: 'ein anderes Programm benutzt die Datei',
+    },
+  },
 };

@@ -80,4 +80,43 @@ export const french: CliWords = {
     oldRule: ['ancienne règle, l', 'son erreur, l'],
   },
   figures: figureWordsFrench,
+  prove: {
+    isFile: 'c’est un fichier : donner le dossier où draw a écrit',
+    tooMany: (files) => `il contient plus de ${files} fichiers`,
+    noFolder: 'il n’y a pas de tel dossier',
+    noSpec: (folder) => `${folder} : il n’y a pas de spec.yaml dedans : redessiner le récipient`,
+    noStaves: (picture) =>
+      `${picture} : le dossier a été dessiné sans douelles, et ce sont elles qui font les joints`,
+    noRing: (picture) =>
+      `${picture} n’a pas été dessiné : ces fichiers ne font pas un rond de douelles`,
+  },
+  files: {
+    cannotRead: (why) => `ne peut pas être lu : ${why}`,
+    isFolder: 'c’est un dossier, non un fichier',
+    tooLarge: (kilobytes) =>
+      `est trop gros : les données d’un récipient ont au plus ${kilobytes} ko`,
+    utf16: 'est écrit en UTF-16 : l’enregistrer en UTF-8',
+    notText: 'n’est pas un fichier de texte : les données d’un récipient sont du texte YAML',
+    notUtf8:
+      'n’est pas un fichier de texte en UTF-8 : les données d’un récipient sont du texte YAML, enregistré en UTF-8',
+    stdinOnce: 'l’entrée standard (-) ne peut tenir lieu que d’un récipient',
+    nothingWritten: (why) => `rien n’a été écrit : ${why}`,
+    folderInTheWay: (path) => `${path} est un dossier`,
+    there: (named, more, several) =>
+      `${named}${more > 0 ? ` et ${more} de plus` : ''} ${several ? 'sont' : 'est'} déjà là ; --replace remplace`,
+    reasons: {
+      ENOENT: 'il n’y a pas de tel fichier',
+      ENOTDIR: 'une partie de son chemin est un fichier, non un dossier',
+      EISDIR: 'c’est un dossier, non un fichier',
+      EACCES: 'la permission manque',
+      EPERM: 'la permission manque',
+      EROFS: 'le disque est protégé en écriture',
+      ENOSPC: 'le disque est plein',
+      EDQUOT: 'le quota du disque est épuisé',
+      ENAMETOOLONG: 'le nom est trop long',
+      ELOOP: 'ses liens tournent en rond',
+      EEXIST: 'un fichier de ce nom est dans le chemin',
+      EBUSY: 'un autre programme s’en sert',
+    },
+  },
 };

@@ -1,4 +1,4 @@
-/** The words of what the commands answer, by language. Help, and what is wrong with a command line or a disk, is in English. */
+/** The words of what the commands answer, by language. Help, and what is wrong with a command line, is in English. */
 import type { Figures, Keep, Posture, Recut, Translations, Typeset } from '../index.js';
 import { english } from './words.en.js';
 
@@ -61,6 +61,33 @@ export interface CliWords {
     readonly oldRule: readonly [rule: string, error: string];
   };
   readonly figures: FigureWords;
+  readonly prove: {
+    readonly isFile: string;
+    tooMany(files: number): string;
+    readonly noFolder: string;
+    noSpec(folder: string): string;
+    /** why a picture is not drawn */
+    noStaves(picture: string): string;
+    noRing(picture: string): string;
+  };
+  readonly files: FileWords;
+}
+
+/** What cannot be read or written, and why. */
+export interface FileWords {
+  cannotRead(why: string): string;
+  readonly isFolder: string;
+  tooLarge(kilobytes: number): string;
+  readonly utf16: string;
+  readonly notText: string;
+  readonly notUtf8: string;
+  readonly stdinOnce: string;
+  nothingWritten(why: string): string;
+  folderInTheWay(path: string): string;
+  /** `more` files beside those that are named are there too */
+  there(named: string, more: number, several: boolean): string;
+  /** by the code of the system's error */
+  readonly reasons: Readonly<Record<string, string>>;
 }
 
 export interface FigureWords {

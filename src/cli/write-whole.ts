@@ -8,6 +8,7 @@ import { constants } from 'node:os';
 import { dirname, join } from 'node:path';
 import { putInPlace, type Undo } from './put-in-place.js';
 import { reasonOf } from './reason.js';
+import { cliWords, type FileWords } from './words.js';
 
 export interface FileToWrite {
   /** absolute */
@@ -21,11 +22,14 @@ export class Writing {
   /** by the path where each file belongs */
   private readonly temporary = new Map<string, string>();
 
-  constructor(private readonly replace: boolean) {}
+  constructor(
+    private readonly replace: boolean,
+    private readonly words: FileWords,
+  ) {}
 
   /** Writes files under temporary names. Null, or why nothing will be written: everything is taken back then. */
   add(files: readonly FileToWrite[]): string | null {
-    const obstacle = this.step('', () => inTheWay(files, this.replace));
+    const obstacle = this.step('', () => inTheWay(files, this.replace, this.words));
     if (obstacle !== null) return this.refuse(obstacle);
     for (const { path, content } of files) {
       const failure = this.step(path, () => {
@@ -61,19 +65,23 @@ export class Writing {
     try {
       return work();
     } catch (error) {
-      return `${path}: ${reasonOf(error)}`;
+      return `${path}: ${reasonOf(error, this.words)}`;
     }
   }
 
   private refuse(failure: string): string {
     this.takeBack();
-    return `nothing was written: ${failure}`;
+    return this.words.nothingWritten(failure);
   }
 }
 
 /** Null when all is written; otherwise why nothing is. */
-export function writeWhole(files: readonly FileToWrite[], replace: boolean): string | null {
-  const writing = new Writing(replace);
+export function writeWhole(
+  files: readonly FileToWrite[],
+  replace: boolean,
+  words: FileWords = cliWords.en.files,
+): string | null {
+  const writing = new Writing(replace, words);
   const letGo = holdSignals(() => {});
   try {
     return writing.add(files) ?? writing.finish();
@@ -89,8 +97,9 @@ export function writeWhole(files: readonly FileToWrite[], replace: boolean): str
 export async function writeAsTheyCome(
   replace: boolean,
   work: (writing: Writing) => Promise<string | null>,
+  words: FileWords = cliWords.en.files,
 ): Promise<string | null> {
-  const writing = new Writing(replace);
+  const writing = new Writing(replace, words);
   const letGo = holdSignals((signal) => {
     writing.takeBack();
     process.exit(128 + constants.signals[signal]);
@@ -105,14 +114,17 @@ export async function writeAsTheyCome(
   }
 }
 
-function inTheWay(files: readonly FileToWrite[], replace: boolean): string | null {
+function inTheWay(
+  files: readonly FileToWrite[],
+  replace: boolean,
+  words: FileWords,
+): string | null {
   const there = files.map(({ path }) => path).filter((path) => kindOf(path) !== null);
   const folder = there.find((path) => kindOf(path) === 'folder');
-  if (folder) return `${folder} is a folder`;
+  if (folder) return words.folderInTheWay(folder);
   if (replace || there.length === 0) return null;
   const named = there.slice(0, 3).join(', ');
-  const more = there.length > 3 ? ` and ${there.length - 3} more` : '';
-  return `${named}${more} ${there.length === 1 ? 'is' : 'are'} there already; --replace writes over`;
+  return words.there(named, Math.max(0, there.length - 3), there.length > 1);
 }
 
 /** A link counts as a file: it would be replaced, and what it points to left alone. */

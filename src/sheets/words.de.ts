@@ -32,7 +32,7 @@ export const german: SheetWords = {
       const size = scale === '1:1' ? 'Wahre Größe' : `Maßstab ${scale}`;
       return tiles === 1
         ? `${size}, auf 1 Blatt ${paper}`
-        : `${size}, aus ${tiles} Blättern ${paper} zusammenzufügen`;
+        : `${size}, gefügt aus ${tiles} Blättern ${paper}`;
     },
     paperNames: {
       a4: 'A4',

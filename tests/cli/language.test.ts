@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { textsOf } from '../writers/dxf-drawings.js';
-import { Workshop } from './workshop.js';
+import { bucket, Workshop } from './workshop.js';
 
 const draw = ['draw', 'bucket.yaml', '--out', 'out', '--pieces', 'stave,head'];
 
@@ -122,4 +122,21 @@ test('prove says in German what is and what is not as it should be, and draws it
   const bad = await workshop.run(prove);
   expect(bad.code).toBe(1);
   expect(bad.out).toContain('head.dxf: Datei lesbar: die Datei ist leer');
+});
+
+test('what cannot be read or written is said in the language too', async () => {
+  const workshop = new Workshop({
+    'bucket.yaml': bucket,
+    'binary.yaml': new Uint8Array([0, 1, 2]),
+  });
+  const missing = await workshop.run(['check', 'missing.yaml', 'binary.yaml', '--language', 'fr']);
+  expect(missing.code).toBe(2);
+  expect(missing.err).toContain('missing.yaml: ne peut pas être lu : il n’y a pas de tel fichier');
+  expect(missing.err).toContain('binary.yaml: n’est pas un fichier de texte');
+  await workshop.run(draw);
+  const twice = await workshop.run([...draw, '--language', 'de']);
+  expect(twice.code).toBe(2);
+  expect(twice.err).toMatch(/^nichts wurde geschrieben: .* und \d+ weitere sind schon da/);
+  const nowhere = await workshop.run(['prove', 'nowhere', '--language', 'de']);
+  expect(nowhere).toMatchObject({ code: 2, err: 'nowhere: einen solchen Ordner gibt es nicht\n' });
 });

@@ -1,7 +1,7 @@
 /**
  * Every word on a drawing, in French. Trade words: jable for the groove, peigne for the stave ends beyond the head, évasement
- * for the splay of a hoop. The trade has no settled word for the howel; it is called gorge here, throughout. The head's land
- * is its languette.
+ * for the splay of a hoop. The howel is called gorge, as trade manuals call the hollow in which the jable is cut, though the word
+ * is not settled. The head's land is its languette.
  */
 import { frenchHoop } from '../../hoop-names.js';
 import { frenchText } from '../../language.js';
