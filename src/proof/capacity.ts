@@ -6,7 +6,8 @@ import { judged, type Finding } from './finding.js';
 import type { DrawnStave } from './stave.js';
 import { tolerance } from './tolerance.js';
 
-const slices = 400;
+/** Six millimetres on a cask: its capacity then comes out to a hundred-thousandth. */
+const slices = 160;
 
 interface Slice {
   readonly height: number;

@@ -23,7 +23,8 @@ function crossing(segment: Segment, x: number): number {
     const step = (x - point.x) / tangent.x;
     if (!Number.isFinite(step)) return NaN;
     along += step;
-    if (Math.abs(step) < 1e-11 * (1 + Math.abs(x))) break;
+    // each step is as far off as the square of the one before
+    if (Math.abs(step) < 1e-6) break;
   }
   return placeOn(segment, along).point.y;
 }

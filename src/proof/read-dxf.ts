@@ -68,9 +68,21 @@ function tagsOf(text: string): Tags {
     if (code === 0 && value === 'EOF') return { codes, values };
     codes.push(code);
     values.push(value);
-    at = valueEnd + 1;
+    const isSection = code === 2 && values.at(-2) === 'SECTION';
+    at = (isSection && !sections.has(value) ? endOfSection(lines, valueEnd) : valueEnd) + 1;
   }
   throw new Unreadable(values.includes('SECTION') ? 'cut-short' : 'not-dxf');
+}
+
+/** The sections that are read. The others, such as tables of line types, are passed over. */
+const sections: ReadonlySet<string> = new Set(['HEADER', 'ENTITIES']);
+
+/** Where the line ends that closes the section. */
+function endOfSection(text: string, start: number): number {
+  const last = text.indexOf('ENDSEC', start);
+  const end = last < 0 ? -1 : text.indexOf('\n', last);
+  if (end < 0) throw new Unreadable('cut-short');
+  return end;
 }
 
 const isSpace = (code: number): boolean => code <= 32;

@@ -62,6 +62,14 @@ describe('what a drawing holds', () => {
     expect(Math.abs(signedArea(curve!))).toBeCloseTo(Math.PI / 2, 9);
   });
 
+  test('what other sections hold is passed over', () => {
+    const tables = [0, 'SECTION', 2, 'TABLES', 0, 'TABLE', 2, 'LTYPE', 'x', 0, 0, 'ENDSEC'];
+    const rest = [0, 'SECTION', 2, 'ENTITIES', 0, 'CIRCLE', 10, 3, 20, 4, 40, 5, 0, 'ENDSEC'];
+    const read = drawing(dxf(...head, ...tables, ...rest, 0, 'EOF'));
+    expect(read.entities).toMatchObject([{ type: 'CIRCLE', layer: '0' }]);
+    expect(readDxf(dxf(...head, 0, 'SECTION', 2, 'TABLES', 0, 'EOF'))).toBe('cut-short');
+  });
+
   test('lines end as on any system', () => {
     const text = file(0, 'LINE', 8, 'outline', 10, 1, 20, 2, 11, 3, 21, 4);
     for (const end of ['\r\n', '\r'])
