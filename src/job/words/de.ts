@@ -69,7 +69,7 @@ export const de: JobWords = {
     fire: {
       title: 'Ausfeuern, biegen',
       text: (stretch, girth) =>
-        `Nässen, durchwärmen, langsam zuziehen, Arbeitsreifen auf (am Hals: Umfang ${girth}). Außen ${stretch} % gedehnt. Abkühlen lassen.`,
+        `Nässen, durchwärmen, langsam zuziehen, Arbeitsreifen auf (am Hals: Umfang ${girth}). Außen ${stretch} % gedehnt. Abkühlen, toasten.`,
       girth: 'Umfang am Bauch',
       caution:
         'Draußen oder unter Abzug, Wasser bereit, Handschuhe, keine Glut lassen; örtliche Brandvorschriften. Heiße Dauben stehen unter Spannung: nicht in ihrer Flucht stehen.',

@@ -69,7 +69,7 @@ export const en: JobWords = {
     fire: {
       title: 'Fire and bend',
       text: (stretch, girth) =>
-        `Wet, heat through, draw in slowly, truss hoops on (quarter: girth ${girth}). Outside stretches ${stretch} %. Let it set.`,
+        `Wet, heat through, draw in slowly, truss hoops on (quarter: girth ${girth}). Outside stretches ${stretch} %. Let it set; toast if wanted.`,
       girth: 'girth at the bilge',
       caution:
         'Outdoors or under a hood, water at hand, gloves, no ember left; local fire rules. Hot staves are under tension: stand out of line.',

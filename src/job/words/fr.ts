@@ -70,7 +70,7 @@ export const fr: JobWords = {
     fire: {
       title: 'Chauffer, cintrer',
       text: (stretch, girth) =>
-        `Mouiller, chauffer à cœur, serrer lentement, poser les cercles de travail (collet : périmètre ${girth}). Dehors s’allonge de ${stretch} %. Laisser refroidir.`,
+        `Mouiller, chauffer à cœur, serrer lentement, poser les cercles de travail (collet : périmètre ${girth}). Dehors : +${stretch} %. Refroidir ; bousiner.`,
       girth: 'périmètre au bouge',
       caution:
         'En plein air ou sous une hotte, eau à portée, gants, ne laisser aucune braise ; règles locales sur le feu. Douelles chaudes sous tension : rester hors de leur ligne.',
