@@ -1,11 +1,19 @@
 /**
- * Makes out-samples/: what `draw` makes of some templates. `npm run samples` writes them anew; with `-- --check` it
+ * Makes out-samples/: what `draw` makes of some templates and `match` of the invented rack. `npm run samples` writes them anew; with `-- --check` it
  * compares instead. They are never edited by hand; look at the difference before you commit it.
  */
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+} from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { inflateSync } from 'node:zlib';
 import { run } from '../src/cli/run.js';
@@ -20,23 +28,40 @@ const samples: readonly (readonly [template: string, pieces: string])[] = [
   ['bucket', 'stave,head,head-edge'],
 ];
 
+/** Of a set all but its staves' patterns, which would be most of the repository. */
+const matched = ['set-1.svg', 'set-1.pdf', 'set-1/spec.yaml', 'sets.csv'];
+
 async function make(into: string): Promise<void> {
   for (const [template, pieces] of samples) {
-    const said: string[] = [];
     const out = join(into, template);
-    const argv = ['draw', `templates/${template}.yaml`, '--out', out, '--pieces', pieces];
-    const code = await run([...argv, '--replace', '--quiet'], {
-      out: (text) => said.push(text),
-      err: (text) => said.push(text),
-      stdin: () => Promise.resolve(new Uint8Array()),
-      folder: root,
-      packageFolder: root,
-      font: () => readFile(font),
-      helper: null,
-      env: { STAVELOFT_TRACE: '1' },
-    });
-    if (code !== 0) throw new Error(`${template}: ${said.join('')}`);
+    await done(['draw', `templates/${template}.yaml`, '--out', out, '--pieces', pieces]);
   }
+  const scratch = mkdtempSync(join(tmpdir(), 'staveloft-sets-'));
+  try {
+    const rack = ['--stock', 'templates/rack-invented.csv'];
+    await done(['match', 'templates/wine-cask-225.yaml', ...rack, '--out', scratch]);
+    for (const name of matched) {
+      mkdirSync(dirname(join(into, 'match', name)), { recursive: true });
+      copyFileSync(join(scratch, name), join(into, 'match', name));
+    }
+  } finally {
+    rmSync(scratch, { recursive: true });
+  }
+}
+
+async function done(argv: readonly string[]): Promise<void> {
+  const said: string[] = [];
+  const code = await run([...argv, '--replace', '--quiet'], {
+    out: (text) => said.push(text),
+    err: (text) => said.push(text),
+    stdin: () => Promise.resolve(new Uint8Array()),
+    folder: root,
+    packageFolder: root,
+    font: () => readFile(font),
+    helper: null,
+    env: { STAVELOFT_TRACE: '1' },
+  });
+  if (code !== 0) throw new Error(`${argv.join(' ')}: ${said.join('')}`);
 }
 
 /** What is missing in out-samples, too much, or not as `draw` makes it now. */

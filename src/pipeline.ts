@@ -16,6 +16,8 @@ import { jobSheet, jobSheetName } from './job/job-sheet.js';
 import { jobWords } from './job/words/index.js';
 import { wordsIn, type Language } from './language.js';
 import { drawPieces } from './pieces/index.js';
+import { settingPlan } from './pieces/setting-plan.js';
+import type { SettingPlan } from './pieces/setting-view.js';
 import { pieceWords, type Words } from './pieces/words/index.js';
 import { formSheets } from './sheets/form-sheets.js';
 import type { PaperName } from './sheets/paper.js';
@@ -73,10 +75,18 @@ export async function renderVessel(vessel: Vessel, options: DrawOptions): Promis
 
 /** A folder's worth: drawings, job sheet, the spec with every default written out, a page that shows them. Empty without the first two. */
 export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
-  const { spec } = vessel;
   const drawings = await drawn(vessel, options);
   const job = await renderJobSheet(vessel, options);
   if (drawings.length + job.length === 0) return [];
+  return pack(drawings, job, vessel.spec, options);
+}
+
+async function pack(
+  drawings: readonly Drawing[],
+  job: readonly OutFile[],
+  spec: Spec,
+  options: DrawOptions,
+): Promise<OutFile[]> {
   const files = await render(drawings, spec, options);
   const pieces = drawings.map(({ name, title }) => ({ name, title, formats: options.formats }));
   const words = await wordsIn(indexPageWords, options.language ?? 'en');
@@ -114,6 +124,36 @@ async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<Out
 
 const paperOf = ({ paper }: DrawOptions, { units }: Spec): PaperName =>
   paper ?? (units === 'in' ? 'letter' : 'a4');
+
+/**
+ * A set that was chosen from a rack: its plan with the checklist, and a folder of the same name with its spec and, where
+ * `patterns` are wanted, a pattern for every stave to rout or to print and a page that shows them.
+ */
+export async function packSet(
+  plan: SettingPlan,
+  options: Pick<DrawOptions, 'font' | 'language' | 'paper'> & { readonly patterns: boolean },
+): Promise<OutFile[]> {
+  const { spec } = plan.vessel;
+  const words = await wordsIn(pieceWords, options.language ?? 'en');
+  const drawing = settingPlan(plan, words);
+  const pages = await render([drawing], spec, { ...options, formats: ['svg', 'pdf'] });
+  const own: OutFile[] = options.patterns
+    ? await pack(markedStaves(plan, words), [], spec, { ...options, formats: ['svg', 'dxf'] })
+    : [{ name: 'spec.yaml', content: writeSpec(spec) }];
+  return [
+    ...pages,
+    ...own.map(({ name, content }) => ({ name: `${drawing.name}/${name}`, content })),
+  ];
+}
+
+/** The pattern of each stave, with its mark, which no language sets its own way. */
+function markedStaves({ vessel, set }: SettingPlan, words: Words): Drawing[] {
+  const drawings = drawVessel(vessel, { pieces: ['stave-each'], words });
+  return drawings.map((each, i) => {
+    const { mark } = set.staves[i]!;
+    return { ...each, title: words.stave.marked(each.title, mark) };
+  });
+}
 
 async function render(
   drawings: readonly Drawing[],

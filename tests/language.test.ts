@@ -1,6 +1,7 @@
 /** Every language says all that English says. */
 import { describe, expect, it, test } from 'vitest';
 import { drawable } from '../src/drawing/glyphs.js';
+import { matchWords } from '../src/cli/match-words.js';
 import { cliWords } from '../src/cli/words.js';
 import { jobWords } from '../src/job/words/index.js';
 import { decimalComma, frenchText, languages, wordsIn } from '../src/language.js';
@@ -17,6 +18,7 @@ const bundles = {
   'page of patterns': indexPageWords,
   commands: cliWords,
   proof: proofWords,
+  'command match': matchWords,
 };
 
 /** Words that are the same in another language as in English. */

@@ -52,6 +52,12 @@ const commands: readonly Known[] = [
     load: async () => (await import('./prove.js')).addProve,
   },
   {
+    name: 'match',
+    takes: '<spec>',
+    summary: 'choose staves from a rack that close',
+    load: async () => (await import('./match.js')).addMatch,
+  },
+  {
     name: 'dip',
     takes: '<spec>',
     summary: 'show what a dip means in litres',

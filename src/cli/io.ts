@@ -15,5 +15,11 @@ export interface Io {
   readonly font: () => Promise<Uint8Array>;
   /** the script of a thread that draws; null where there is none */
   readonly helper: string | null;
+  /** on a terminal only: how far something long has got, in place of what was said so before; '' takes it away */
+  readonly progress?: (text: string) => void;
+  /** calls back at Ctrl-C instead of ending; what it answers with stops that */
+  readonly onInterrupt?: (callback: () => void) => () => void;
+  /** seconds from some fixed moment */
+  readonly now?: () => number;
   readonly env: Readonly<Record<string, string | undefined>>;
 }

@@ -27,6 +27,17 @@ function leaveQuietlyWhenClosed(stream: NodeJS.WriteStream): void {
   });
 }
 
+/** One line on the terminal, written over itself. */
+function progress(text: string): void {
+  process.stderr.write(`\r\u001b[K${text}`);
+}
+
+/** The second Ctrl-C ends the program as usual. */
+function onInterrupt(callback: () => void): () => void {
+  process.once('SIGINT', callback);
+  return () => void process.off('SIGINT', callback);
+}
+
 /** Read once: the same array for every document is parsed only once. */
 let font: Uint8Array | undefined;
 
@@ -38,6 +49,9 @@ const io: Io = {
   packageFolder: join(dist, '..'),
   font: () => Promise.resolve((font ??= readFileSync(join(dist, 'DejaVuSans.ttf')))),
   helper: join(dist, 'helper.cjs'),
+  ...(process.stderr.isTTY && { progress }),
+  onInterrupt,
+  now: () => performance.now() / 1000,
   env: process.env,
 };
 

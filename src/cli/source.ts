@@ -6,7 +6,9 @@ import { reasonOf } from './reason.js';
 import type { FileWords } from './words.js';
 
 /** A spec takes a few kilobytes; this is room for hundreds of staves. */
-const mostBytes = 256 * 1024;
+const mostOfSpec = 256 * 1024;
+/** Room for some hundred thousand staves. */
+export const mostOfRackList = 8 * 1024 * 1024;
 
 export interface Source {
   /** as messages name it */
@@ -17,23 +19,28 @@ export interface Source {
 }
 
 /** `name` is a path, or `-` for standard input. */
-export async function fetchSource(name: string, io: Io, words: FileWords): Promise<Source> {
+export async function fetchSource(
+  name: string,
+  io: Io,
+  words: FileWords,
+  most = mostOfSpec,
+): Promise<Source> {
   const file = name === '-' ? 'stdin' : name;
   try {
     const bytes =
-      name === '-' ? await io.stdin(mostBytes + 1) : readStart(resolve(io.folder, name), words);
-    return { file, ...decoded(bytes, words) };
+      name === '-' ? await io.stdin(most + 1) : readStart(resolve(io.folder, name), words, most);
+    return { file, ...decoded(bytes, words, most) };
   } catch (error) {
     return { file, text: null, refusal: words.cannotRead(reasonOf(error, words)) };
   }
 }
 
 /** One byte more than is allowed is enough to know; so a device without an end is no trap. */
-function readStart(path: string, { isFolder }: FileWords): Uint8Array {
+function readStart(path: string, { isFolder }: FileWords, most: number): Uint8Array {
   const handle = openSync(path, 'r');
   try {
     if (fstatSync(handle).isDirectory()) throw new Error(isFolder);
-    const buffer = Buffer.alloc(mostBytes + 1);
+    const buffer = Buffer.alloc(most + 1);
     let size = 0;
     for (let got = -1; got !== 0 && size < buffer.length; size += got)
       got = readSync(handle, buffer, size, buffer.length - size, null);
@@ -43,9 +50,13 @@ function readStart(path: string, { isFolder }: FileWords): Uint8Array {
   }
 }
 
-function decoded(bytes: Uint8Array, words: FileWords): { text: string | null; refusal: string } {
+function decoded(
+  bytes: Uint8Array,
+  words: FileWords,
+  most: number,
+): { text: string | null; refusal: string } {
   const refused = (refusal: string): { text: null; refusal: string } => ({ text: null, refusal });
-  if (bytes.length > mostBytes) return refused(words.tooLarge(mostBytes / 1024));
+  if (bytes.length > most) return refused(words.tooLarge(most / 1024));
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))
     return refused(words.utf16);
   if (bytes.includes(0)) return refused(words.notText);

@@ -96,3 +96,35 @@ describe('capacity', () => {
     expect(sectionArea(flat, 2) / sectionArea(solved(wineCask), 2)).toBeCloseTo(ratio, 12);
   });
 });
+
+describe('a mixed set with flat insides', () => {
+  const widths = [92, 60, 100, 71, 84, 66, 90, 75, 78, 62, 88, 70];
+  const D = 300;
+  const scale = (D * Math.PI) / widths.reduce((sum, width) => sum + width, 0);
+  const tub = changed(cylinder, {
+    outside: { kind: 'tub', top: D, bottom: D },
+    staves: { widths: widths.map((width) => width * scale), inside: 'flat', count: 12 },
+  });
+
+  it('holds a prism on the polygon of its inner faces, measured corner by corner', () => {
+    const vessel = solved(tub);
+    const inside = vessel.wall.insideRadius(0);
+    let azimuth = 0;
+    const corners = vessel.staves.flatMap(({ width }) => {
+      const alpha = Math.atan(width / vessel.ring.closesAt);
+      const reach = inside / Math.cos(alpha);
+      const both = [azimuth, azimuth + 2 * alpha];
+      azimuth += 2 * alpha;
+      return both.map((angle) => [reach * Math.cos(angle), reach * Math.sin(angle)] as const);
+    });
+    expect(azimuth).toBeCloseTo(2 * Math.PI, 9);
+    // the shoelace formula
+    const twice = corners.reduce((sum, [x, y], i) => {
+      const [u, v] = corners[(i + 1) % corners.length]!;
+      return sum + x * v - u * y;
+    }, 0);
+    const { from, to } = holdingHeights(vessel);
+    expect(capacityLitres(vessel)).toBeCloseTo(((twice / 2) * (to - from)) / 1e6, 9);
+    expect(twice / 2).toBeGreaterThan(Math.PI * inside ** 2);
+  });
+});

@@ -342,7 +342,8 @@ test('--quiet says nothing', async () => {
 });
 
 test('every template can be drawn', async () => {
-  for (const name of readdirSync(join(root, 'templates'))) {
+  const names = readdirSync(join(root, 'templates')).filter((name) => name.endsWith('.yaml'));
+  for (const name of names) {
     const text = readFileSync(join(root, 'templates', name), 'utf8');
     expect(planVessel(text, name).vessel, name).not.toBeNull();
   }

@@ -8,7 +8,7 @@ import { figuresOf, planVessel } from '../../src/index.js';
 import { bucket, root, Workshop } from './workshop.js';
 
 const schemaFile = readFileSync(join(root, 'schemas/figures.schema.json'), 'utf8');
-const templates = readdirSync(join(root, 'templates'));
+const templates = readdirSync(join(root, 'templates')).filter((name) => name.endsWith('.yaml'));
 
 async function figuresFile(text: string): Promise<FiguresFile> {
   const { code, out } = await new Workshop({ 'spec.yaml': text }).run([

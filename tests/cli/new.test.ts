@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { root, Workshop } from './workshop.js';
 
-const names = readdirSync(join(root, 'templates')).map((name) => name.replace('.yaml', ''));
+const names = readdirSync(join(root, 'templates'))
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => name.replace('.yaml', ''));
 const text = readFileSync(join(root, 'templates/keg-30.yaml'), 'utf8');
 
 test('--list names every template with its title', async () => {

@@ -84,8 +84,11 @@ describe('the written file', () => {
     expect(text).toContain('ends: 8 5/8\n');
   });
 
-  it.each(readdirSync('templates'))('says the same as templates/%s', (name) => {
-    const text = readFileSync(`templates/${name}`, 'utf8');
-    expect(again(text).spec).toEqual(specOf(text));
-  });
+  it.each(readdirSync('templates').filter((name) => name.endsWith('.yaml')))(
+    'says the same as templates/%s',
+    (name) => {
+      const text = readFileSync(`templates/${name}`, 'utf8');
+      expect(again(text).spec).toEqual(specOf(text));
+    },
+  );
 });

@@ -13,6 +13,7 @@ import type { Words } from './index.js';
 import { jigWordsGerman } from './jigs.de.js';
 import { routerWordsGerman } from './router.de.js';
 import { sectionWordsGerman } from './section.de.js';
+import { settingWordsGerman } from './setting.de.js';
 import { staveWordsGerman } from './stave.de.js';
 
 export const de: Words = {
@@ -36,5 +37,6 @@ export const de: Words = {
   dip: dipWordsGerman,
   jigs: jigWordsGerman,
   section: sectionWordsGerman,
+  setting: settingWordsGerman,
   router: routerWordsGerman,
 };

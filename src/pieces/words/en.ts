@@ -6,6 +6,7 @@ import { hoopWords } from './hoops.en.js';
 import { jigWords } from './jigs.en.js';
 import { routerWords } from './router.en.js';
 import { sectionWords } from './section.en.js';
+import { settingWords } from './setting.en.js';
 
 export const en = {
   /** what is done to every text before it is drawn */
@@ -28,6 +29,7 @@ export const en = {
     backedTitle: 'Stave outline on the backed face',
     mixedTitle: (number: number, count: number, width: string) =>
       `Stave ${number} of ${count}, ${width} wide`,
+    marked: (title: string, mark: string) => `${title}, mark ${mark}`,
     station: (s: string, width: string, bevel: string, thickness: string) =>
       `${s}: ${width} · ${bevel} · ${thickness}`,
     outerEnd: (end: string) => `${end} end, outer face`,
@@ -178,6 +180,7 @@ export const en = {
   dip: dipWords,
   jigs: jigWords,
   section: sectionWords,
+  setting: settingWords,
   router: routerWords,
   endGauge: {
     title: 'Gauge for bevels and end cuts',

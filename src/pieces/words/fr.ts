@@ -13,6 +13,7 @@ import type { Words } from './index.js';
 import { jigWordsFrench } from './jigs.fr.js';
 import { routerWordsFrench } from './router.fr.js';
 import { sectionWordsFrench } from './section.fr.js';
+import { settingWordsFrench } from './setting.fr.js';
 import { staveWordsFrench } from './stave.fr.js';
 
 export const fr: Words = {
@@ -36,5 +37,6 @@ export const fr: Words = {
   dip: dipWordsFrench,
   jigs: jigWordsFrench,
   section: sectionWordsFrench,
+  setting: settingWordsFrench,
   router: routerWordsFrench,
 };

@@ -7,6 +7,7 @@ export const staveWordsGerman: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
     title: (count) => `Daube, ${count} im Kreis`,
     backedTitle: 'Daubenumriss auf der gerundeten Seite',
     mixedTitle: (number, count, width) => `Daube ${number} von ${count}, ${width} breit`,
+    marked: (title, mark) => `${title}, Zeichen ${mark}`,
     station: (s, width, bevel, thickness) => `${s}: ${width} · ${bevel} · ${thickness}`,
     outerEnd: (end) => `Ende ${end}, Außenseite`,
     innerEnd: (end, angle) => `Ende ${end}, innen, ${angle}`,

@@ -7,6 +7,7 @@ export const staveWordsFrench: Pick<Words, 'stave' | 'fan' | 'endGauge'> = {
     title: (count) => `Douelle, ${count} en rond`,
     backedTitle: 'Contour de la douelle sur la face arrondie',
     mixedTitle: (number, count, width) => `Douelle ${number} sur ${count}, large de ${width}`,
+    marked: (title, mark) => `${title}, marque ${mark}`,
     station: (s, width, bevel, thickness) => `${s} : ${width} · ${bevel} · ${thickness}`,
     outerEnd: (end) => `bout ${end}, face extérieure`,
     innerEnd: (end, angle) => `bout ${end}, intérieur, ${angle}`,

@@ -1,0 +1,99 @@
+/** The proven best against every choice there is. */
+import { describe, expect, it } from 'vitest';
+import { aimsOf } from '../../src/rack/aims.js';
+import { upperBound } from '../../src/rack/bound.js';
+import { chooseExactly, type ExactAnswer } from '../../src/rack/exact.js';
+import { makePool } from '../../src/rack/pool.js';
+import type { MatchRequest } from '../../src/rack/request.js';
+import type { Stock } from '../../src/rack/stock.js';
+import { bruteForce } from './brute-force.js';
+import { asked, rack, stockOf, widthsOf } from './racks.js';
+
+function answerTo(stock: Stock, request: MatchRequest): ExactAnswer & { aims: number[] | null } {
+  const pool = makePool(stock.staves, request);
+  const steps = chooseExactly(pool, upperBound(pool).sets);
+  for (let step = steps.next(); ; step = steps.next())
+    if (step.done) {
+      const { sets } = step.value;
+      const aims = sets && aimsOf(pool, sets);
+      return { ...step.value, aims: aims && Object.values<number>({ ...aims }) };
+    }
+}
+
+/** For small kegs: five to seven staves. */
+const keg = (request: Partial<MatchRequest>): MatchRequest =>
+  asked({ diameter: 130, count: { min: 5, max: 7 }, bung: null, plane: 0, ...request });
+
+const cases = [
+  { name: 'one set, close', count: 12, step: 0.5, request: { tolerance: 0.3 } },
+  { name: 'one set, planed', count: 12, step: 0.5, request: { tolerance: 0.02, plane: 1 } },
+  { name: 'one set with a bung stave', count: 13, step: 1, request: { tolerance: 1, bung: 78 } },
+  { name: 'two sets', count: 13, step: 0.5, request: { vessels: 2, tolerance: 1 } },
+  {
+    name: 'two sets, planed',
+    count: 13,
+    step: 1,
+    request: { vessels: 2, tolerance: 0.2, plane: 2 },
+  },
+  {
+    name: 'two sets with bung staves',
+    count: 14,
+    step: 2,
+    request: { vessels: 2, tolerance: 2, bung: 75 },
+  },
+  {
+    name: 'two sets, counts at their limit',
+    count: 14,
+    step: 1,
+    request: { vessels: 2, tolerance: 2, count: { min: 7, max: 7 } },
+  },
+] as const;
+
+describe('the exact method', () => {
+  for (const { name, count, step, request } of cases)
+    it.each([1, 2])(`finds what trying everything finds: ${name}, rack %d`, (seed) => {
+      const stock = rack({ count, step, seed, from: 45, to: 85 });
+      const asking = keg(request as Partial<MatchRequest>);
+      const truth = bruteForce(stock, asking);
+      const { aims, upperBound, provenBest } = answerTo(stock, asking);
+      expect(provenBest).toBe(true);
+      expect(upperBound).toBe(truth?.sets ?? 0);
+      if (!truth) return;
+      const [sets, planing, deviation, spread, rest] = aims!;
+      expect({ sets, planing: planing! / 100, deviation, spread }).toEqual({
+        sets: truth.sets,
+        planing: expect.closeTo(truth.planing, 6) as number,
+        deviation: truth.deviation,
+        spread: truth.spread,
+      });
+      expect(rest).toBeCloseTo(truth.rest, 6);
+    });
+
+  it('tells when nothing closes', () => {
+    const { sets, upperBound, provenBest } = answerTo(
+      stockOf(widthsOf({ count: 14, from: 80, to: 80, step: 1, seed: 1 })),
+      keg({ tolerance: 0.1 }),
+    );
+    expect({ sets, upperBound, provenBest }).toEqual({ sets: [], upperBound: 0, provenBest: true });
+  });
+
+  const casks = [
+    { count: 30, step: 0.5, vessels: 1 },
+    { count: 40, step: 0.5, vessels: 1 },
+    { count: 70, step: 0.5, vessels: 1 },
+    { count: 70, step: 0.1, vessels: 2 },
+    { count: 70, step: 1, vessels: 1 },
+    { count: 70, step: 25.4 / 16, vessels: 2 },
+    { count: 60, step: 0.5, vessels: 2 },
+    { count: 58, step: 0.5, vessels: 2 },
+  ];
+  it.each(casks)('proves the best for casks: %j', ({ count, step, vessels }) => {
+    const { aims, provenBest, upperBound } = answerTo(
+      rack({ count, step, seed: 7 }),
+      asked({ vessels }),
+    );
+    expect(provenBest).toBe(true);
+    expect(aims![0]).toBe(upperBound);
+    expect(aims![1]).toBe(0);
+  });
+});
