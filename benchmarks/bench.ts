@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { buildBundles } from '../scripts/build.js';
 import { drawVessel, planVessel } from '../src/index.js';
 import { costs, median, type Cost } from './processes.js';
+import { rackRows } from './rack.js';
 import { segmentCounts } from './segments.js';
 
 type Row = readonly [what: string, result: string, target: string];
@@ -118,6 +119,7 @@ try {
     ...segmentRows(),
     sizeRow(out, 'stave'),
     sizeRow(out, 'head'),
+    ...(await rackRows(join(scratch, 'dist/staveloft.cjs'), spec, join(scratch, 'racks'))),
   ];
   const processor = `${cpus().length} x ${cpus()[0]?.model.trim() ?? 'unknown'}`;
   console.log(

@@ -6,7 +6,7 @@
  */
 
 import type { ClosedSet } from './aims.js';
-import { choose } from './choose.js';
+import { choose, type Choice } from './choose.js';
 import { Driver } from './drive.js';
 import { helpFor } from './help.js';
 import { makePool, type Pool } from './pool.js';
@@ -28,7 +28,7 @@ export async function matchStaves(
   const pool = makePool(stock.staves, request);
   const choice = await choose(pool, driver);
   const sets = await finishSets(pool, choice.sets, stock.step, driver);
-  const isShort = choice.sets.length !== request.vessels && !driver.stopped;
+  const isShort = isHelpWorthwhile(pool, choice) && !driver.stopped;
   const help = isShort ? await helpFor(pool, choice.sets, driver) : null;
   return {
     sets,
@@ -49,4 +49,12 @@ function marksLeft(stock: Stock, pool: Pool, sets: readonly ClosedSet[]): readon
     .filter(({ mark }) => !used.has(mark))
     .sort((a, b) => a.width - b.width || (a.mark < b.mark ? -1 : 1))
     .map(({ mark }) => mark);
+}
+
+/** Where all were asked for, one set more matters on a small rack only. */
+const SMALL_RACK = 400;
+
+function isHelpWorthwhile({ request, staves }: Pool, { sets }: Choice): boolean {
+  if (request.vessels === 'max') return staves.length <= SMALL_RACK;
+  return sets.length < request.vessels;
 }
