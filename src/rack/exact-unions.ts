@@ -52,8 +52,9 @@ const SECOND_ORDER = 1e-4;
 const NO_LOSS = 1e-4;
 const FIRST_LOSS = 0.02;
 const LOSS_GROWTH = 1.5;
-/** Work allowed for one count and sum of steps: at first, and when it was put off. */
-const STEPS_FOR_ONE = [300_000, 6_000_000];
+/** Work allowed for one count and sum of steps, and for all that were put off. */
+const STEPS_FOR_ONE = 300_000;
+const STEPS_FOR_HARD = 4_000_000;
 /** Work allowed for parting choices into sets, all together. */
 const STEPS_FOR_PARTING = 2_000_000;
 /** Choices that are tried to be parted, of those listed at once. */
@@ -96,11 +97,12 @@ class Unions {
     let jobs = this.pricings(CLOSEST)
       .map((pricing) => ({ pricing, promised: this.aims(pricing.question.count, pricing.most, 0) }))
       .sort((a, b) => compareAims(a.promised, b.promised));
-    for (const steps of STEPS_FOR_ONE) {
+    const more = new Effort(STEPS_FOR_HARD);
+    for (const effort of [() => new Effort(STEPS_FOR_ONE), () => more]) {
       const putOff: typeof jobs = [];
       for (const job of jobs) {
         if (best && compareAims(best.aims, job.promised) <= 0) break;
-        const found: Parted | null | 'open' = yield* this.byLoss(job.pricing, best, steps);
+        const found: Parted | null | 'open' = yield* this.byLoss(job.pricing, best, effort());
         if (found === 'open') putOff.push(job);
         else best = found ?? best;
       }
@@ -111,9 +113,8 @@ class Unions {
   }
 
   /** The first that can be parted and betters `limit`, by growing loss. */
-  private *byLoss(pricing: Pricing, limit: Parted | null, steps: number) {
+  private *byLoss(pricing: Pricing, limit: Parted | null, effort: Effort) {
     const end = Math.min(largestLoss(pricing), this.lossUpTo(limit?.aims ?? null, pricing));
-    const effort = new Effort(steps);
     let seen = 0;
     for (let loss = NO_LOSS; ; loss = Math.min(end, Math.max(FIRST_LOSS, loss * LOSS_GROWTH))) {
       yield null;
@@ -152,7 +153,7 @@ class Unions {
     const candidates: Candidate[] = [];
     for (const pricing of this.pricings(deviation)) {
       yield null;
-      const effort = new Effort(STEPS_FOR_ONE[0]!);
+      const effort = new Effort(STEPS_FOR_ONE);
       const list = unionsWithin(pricing, largestLoss(pricing), effort);
       if (!list?.areAll) return null;
       candidates.push(...list.unions.map((union) => this.candidate(union)));
