@@ -24,7 +24,7 @@ const outsideWorld = ['console', 'process', 'performance', 'setTimeout', 'fetch'
 export default defineConfig(
   { ignores: ['dist/', 'node_modules/', 'my-cask/', 'out-samples/', '**/*.generated.ts'] },
   {
-    files: ['**/*.ts'],
+    files: ['**/*.{ts,tsx}'],
     extends: [typescript.configs.strict, typescript.configs.stylistic],
     rules: {
       eqeqeq: 'error',
@@ -49,7 +49,7 @@ export default defineConfig(
   },
   {
     // these ask the compiler for types, which takes most of the time
-    files: ['src/**/*.ts', 'scripts/**/*.ts', 'benchmarks/**/*.ts'],
+    files: ['src/**/*.{ts,tsx}', 'scripts/**/*.ts', 'benchmarks/**/*.ts'],
     languageOptions: {
       parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
     },

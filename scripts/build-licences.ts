@@ -1,19 +1,20 @@
 /** The licences of the packages that are part of a bundle, in one text: most of them ask for that. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { Metafile } from 'esbuild';
 
-/** `root` is the folder that the bundle's inputs are relative to. */
-export function licencesOf(root: string, metafiles: readonly Metafile[]): string {
-  const inputs = metafiles.flatMap(({ outputs }) =>
-    Object.values(outputs).flatMap((output) => usedInputs(output)),
-  );
+/** `root` is the folder that the bundles' inputs are relative to, unless they begin with it. */
+export function licencesOf(root: string, inputs: readonly string[]): string {
   const packages = new Set(inputs.flatMap(packageFolder));
-  return [...packages]
+  // a package is the same by whichever path it was come upon
+  return [...new Set([...packages].map((folder) => licenceText(resolve(root, folder))))]
     .sort()
-    .map((folder) => licenceText(join(root, folder)))
     .join(`\n${'-'.repeat(80)}\n\n`);
 }
+
+/** The files that a bundle is made of. */
+export const inputsOf = ({ outputs }: Metafile): string[] =>
+  Object.values(outputs).flatMap((output) => usedInputs(output));
 
 function usedInputs({ inputs }: Metafile['outputs'][string]): string[] {
   return Object.keys(inputs).filter((name) => inputs[name]!.bytesInOutput > 0);

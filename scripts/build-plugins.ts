@@ -4,21 +4,28 @@ import type { Plugin } from 'esbuild';
 
 /**
  * Takes the place of packages of which we never use what they are there for. A use throws, so that it cannot pass
- * unnoticed: the tests make every kind of file with the bundle.
+ * unnoticed: the tests make every kind of file with the bundle. `by` are the files that do without.
  */
-export function leftOut(name: string, filter: RegExp): Plugin {
-  const contents = `module.exports = new Proxy(function () {}, {
+export function leftOut(name: string, filter: RegExp, by = /./): Plugin {
+  const contents = standIn(name);
+  return {
+    name: `without-${name}`,
+    setup({ onResolve, onLoad }) {
+      onResolve({ filter }, ({ path, importer }) =>
+        by.test(importer) ? { path, namespace: name } : null,
+      );
+      onLoad({ filter: /.*/, namespace: name }, () => ({ contents }));
+    },
+  };
+}
+
+/** A module, in CommonJS, of which everything may be named and nothing used. */
+export function standIn(name: string): string {
+  return `module.exports = new Proxy(function () {}, {
     get: (_, key) => key === 'then' ? undefined : key === '__esModule' ? false : module.exports,
     apply() { throw new Error(${JSON.stringify(`${name}: not in this bundle`)}); },
     construct() { throw new Error(${JSON.stringify(`${name}: not in this bundle`)}); },
   });`;
-  return {
-    name: `without-${name}`,
-    setup({ onResolve, onLoad }) {
-      onResolve({ filter }, ({ path }) => ({ path, namespace: name }));
-      onLoad({ filter: /.*/, namespace: name }, () => ({ contents }));
-    },
-  };
 }
 
 /**

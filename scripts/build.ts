@@ -7,10 +7,12 @@
  *     program/          the program: main.cjs and helper.cjs, and what they load when it is asked for
  *     index.js          the library; it fetches the PDF writer when a PDF is asked for
  *     types/
+ *     page/             the workshop page, as `staveloft page` serves it
+ *     staveloft.html    the same in one file
  *     DejaVuSans.ttf    for PDF
  *     LICENCES.txt      of the packages that are part of it
  *
- * `npm run build`; with `-- --quick` without types, which is enough to run it.
+ * `npm run build`; with `-- --quick` without types and page, which is enough to draw.
  */
 import { execFileSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -18,7 +20,7 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build, transform, type BuildOptions, type Metafile } from 'esbuild';
-import { licencesOf } from './build-licences.js';
+import { inputsOf, licencesOf } from './build-licences.js';
 import { leftOut, pastIndex } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -40,12 +42,12 @@ const shared: BuildOptions = {
     leftOut('linebreak', /^linebreak$/),
     leftOut('encryption', /^@noble\/ciphers/),
     // the command line library loads it for subcommands that are programs of their own
-    leftOut('child_process', /^(node:)?child_process$/),
+    leftOut('child_process', /^(node:)?child_process$/, /commander/),
   ],
 };
 
-/** Everything that runs, in `folder`, which is emptied first. */
-export async function buildBundles(folder: string): Promise<void> {
+/** Everything that runs but the page, in `folder`, which is emptied first. Answers with the files that it is made of. */
+export async function buildBundles(folder: string): Promise<string[]> {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'program'), { recursive: true });
   const metafiles = await Promise.all([
@@ -54,10 +56,20 @@ export async function buildBundles(folder: string): Promise<void> {
     buildProgram(join(folder, 'program')),
     buildLibrary(folder),
   ]);
-  writeFileSync(join(folder, 'LICENCES.txt'), licencesOf(root, metafiles));
+  const inputs = metafiles.flatMap(inputsOf);
+  writeFileSync(join(folder, 'LICENCES.txt'), licencesOf(root, inputs));
   copyFileSync(from('fonts/DejaVuSans.ttf'), join(folder, 'DejaVuSans.ttf'));
   copyFileSync(from('fonts/LICENSE.txt'), join(folder, 'DejaVuSans-LICENSE.txt'));
   await keepCompiled(join(folder, 'program'));
+  return inputs;
+}
+
+/** Everything that runs, and the page. */
+async function buildAll(folder: string): Promise<void> {
+  const inputs = await buildBundles(folder);
+  const { buildPage } = await import('./build-page.js');
+  const pageInputs = await buildPage(folder, (used) => licencesOf(root, used));
+  writeFileSync(join(folder, 'LICENCES.txt'), licencesOf(root, [...inputs, ...pageInputs]));
 }
 
 async function buildScript(entry: string, outfile: string, banner = ''): Promise<Metafile> {
@@ -142,6 +154,10 @@ function buildTypes(): void {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  await buildBundles(from('dist'));
-  if (!process.argv.includes('--quick')) buildTypes();
+  if (process.argv.includes('--quick')) {
+    await buildBundles(from('dist'));
+  } else {
+    await buildAll(from('dist'));
+    buildTypes();
+  }
 }

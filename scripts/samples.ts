@@ -59,6 +59,8 @@ async function done(argv: readonly string[]): Promise<void> {
     packageFolder: root,
     font: () => readFile(font),
     helper: null,
+    show: () => {},
+    untilStopped: () => Promise.resolve(),
     env: { STAVELOFT_TRACE: '1' },
   });
   if (code !== 0) throw new Error(`${argv.join(' ')}: ${said.join('')}`);

@@ -9,7 +9,14 @@ export { drawVessel, formats, packSet, packVessel, renderVessel } from './pipeli
 export type { DrawOptions, Format, OutFile } from './pipeline.js';
 export { figuresOf } from './figures/figures.js';
 export type { Figures } from './figures/figures.js';
-export { dipTable, fullDip, mostDipRows, postures, usualPosture } from './capacity/dip-table.js';
+export {
+  dipTable,
+  fullDip,
+  litresAtDip,
+  mostDipRows,
+  postures,
+  usualPosture,
+} from './capacity/dip-table.js';
 export type { DipTable, Posture } from './capacity/dip-table.js';
 export { recut } from './capacity/recut.js';
 export type { NotBuildable, Recut, Recutting } from './capacity/recut.js';
@@ -22,6 +29,7 @@ export { frenchHoop, germanHoop } from './hoop-names.js';
 export { asWritten, decimalComma, frenchText, languages, wordsIn } from './language.js';
 export type { Language, Translations, Typeset } from './language.js';
 export { pieces } from './pieces/index.js';
+export { vesselPicture } from './pieces/picture.js';
 export { pieceWords, type Words } from './pieces/words/index.js';
 export { checkRequest } from './rack/check-request.js';
 export type { RequestCode, RequestIssue } from './rack/check-request.js';
@@ -38,7 +46,7 @@ export { requestFor } from './sets/wishes.js';
 export type { Wishes } from './sets/wishes.js';
 export { paperNames, type PaperName } from './sheets/paper.js';
 export type { Message } from './spec/issue.js';
-export { millimetresOf } from './spec/length.js';
+export { degreesOf, millimetresOf, writtenLength } from './spec/length.js';
 export { nearest } from './spec/nearest.js';
 export type { Wordings } from './spec/wording.js';
 export { specWordings } from './spec/wordings.js';
@@ -53,5 +61,7 @@ export type { WholeProof } from './proof/prove.js';
 export { proofReport, type ProofReport } from './proof/report.js';
 export { proofWords, type ProofWords } from './proof/words.js';
 export { toDxf } from './writers/dxf.js';
-export { toSvg } from './writers/svg.js';
 export { toCsv } from './writers/csv.js';
+export { svgOrigin, toSvg } from './writers/svg.js';
+export { curveData } from './writers/svg-path.js';
+export { drawingBounds } from './drawing/bounds.js';

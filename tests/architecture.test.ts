@@ -1,5 +1,5 @@
 /** What may import what, no cycles, and files and functions of a readable size. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
@@ -49,7 +49,7 @@ interface Source {
 }
 
 const sources = readdirSync(source, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts'))
+  .filter((name) => /\.tsx?$/.test(name))
   .map((name) => name.split(sep).join('/'))
   .sort()
   .map(read);
@@ -65,7 +65,7 @@ function importsOf(name: string, tree: ts.SourceFile): Import[] {
   const add = (specifier: string, typeOnly: boolean): void => {
     if (!specifier.startsWith('.')) return;
     const path = relative(source, join(source, dirname(name), specifier));
-    found.push({ to: path.split(sep).join('/').replace(/\.js$/, '.ts'), typeOnly });
+    found.push({ to: fileOf(path.split(sep).join('/')), typeOnly });
   };
   const visit = (node: ts.Node): void => {
     if (
@@ -82,6 +82,12 @@ function importsOf(name: string, tree: ts.SourceFile): Import[] {
   };
   visit(tree);
   return found;
+}
+
+/** The source that a specifier ending in `.js` means. */
+function fileOf(path: string): string {
+  const stem = path.replace(/\.js$/, '');
+  return existsSync(join(source, `${stem}.tsx`)) ? `${stem}.tsx` : path.replace(/\.js$/, '.ts');
 }
 
 function isTypeOnly(node: ts.ImportDeclaration | ts.ExportDeclaration): boolean {

@@ -58,6 +58,12 @@ const commands: readonly Known[] = [
     load: async () => (await import('./match.js')).addMatch,
   },
   {
+    name: 'page',
+    takes: '',
+    summary: 'show the workshop page in a browser',
+    load: async () => (await import('./page.js')).addPage,
+  },
+  {
     name: 'dip',
     takes: '<spec>',
     summary: 'show what a dip means in litres',
@@ -80,6 +86,6 @@ export async function addCommands(
 ): Promise<void> {
   for (const { name, takes, summary, load } of commands) {
     if (argv.includes(name)) (await load())(program, io, answer);
-    else program.command(`${name} ${takes}`).description(summary);
+    else program.command(`${name} ${takes}`.trim()).description(summary);
   }
 }

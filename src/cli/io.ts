@@ -21,5 +21,9 @@ export interface Io {
   readonly onInterrupt?: (callback: () => void) => () => void;
   /** seconds from some fixed moment */
   readonly now?: () => number;
+  /** opens an address in the browser of this machine, where there is one */
+  readonly show: (address: string) => void;
+  /** until somebody stops the program */
+  readonly untilStopped: () => Promise<void>;
   readonly env: Readonly<Record<string, string | undefined>>;
 }

@@ -52,6 +52,11 @@ const io: Io = {
   ...(process.stderr.isTTY && { progress }),
   onInterrupt,
   now: () => performance.now() / 1000,
+  show: (address) => void import('./open-browser.js').then((it) => it.openBrowser(address)),
+  untilStopped: () =>
+    new Promise((resolve) => {
+      for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+    }),
   env: process.env,
 };
 

@@ -14,6 +14,7 @@ Examples:
   staveloft figures my-keg.yaml                 every number of the vessel
   staveloft draw my-keg.yaml --out my-keg       full-size patterns to print or to rout
   staveloft prove my-keg                        do the drawings close?
+  staveloft page                                all of it in a browser, without a network
   staveloft dip my-keg.yaml                     what a wet rod means in litres
 
 SPEC is a YAML file, or - for standard input.

@@ -37,7 +37,7 @@ export function nest(sizes: readonly Size[], sheet: Size, gap: number): Nest {
   });
   // the largest first, since the packer takes them as they come
   const order = sizes
-    .map(({ width, height }, index) => ({ width, height, index }))
+    .map(({ width, height }, index) => ({ width: settled(width), height: settled(height), index }))
     .filter(({ index }) => !tooLarge.includes(index))
     .sort((a, b) => b.width * b.height - a.width * a.height || a.index - b.index);
   for (const { width, height, index } of order) packer.add(width, height, index);
@@ -48,6 +48,9 @@ export function nest(sizes: readonly Size[], sheet: Size, gap: number): Nest {
   );
   return { sheets, tooLarge };
 }
+
+/** Boards that are alike but for the noise of arithmetic lie in the same order on every machine. */
+const settled = (mm: number): number => Math.round(mm / slack) * slack;
 
 /** Rounding must not keep out what just fits, mm. */
 const slack = 1e-6;

@@ -3,8 +3,11 @@ import { coordinateStep } from '../geometry/tolerance.js';
 
 const coordinateDecimals = Math.round(-Math.log10(coordinateStep));
 
-/** On a chord of 1 km this rounds an arc's rise by 2.5e-7 mm. */
-const bulgeDecimals = 12;
+/**
+ * On a chord of 1 km this rounds an arc's rise by 2.5e-5 mm. More decimals would show what one machine's sines and square
+ * roots differ in from another's, and the same input is to give the same bytes.
+ */
+const bulgeDecimals = 10;
 
 /** A larger number in a drawing is a bug; and above 2^53 / 10^4 its last decimal would not be true. */
 const largest = 1e9;
@@ -14,7 +17,7 @@ export function formatNumber(value: number): string {
   return plain(value, coordinateDecimals);
 }
 
-/** The bulge of an arc, to 12 decimals. Throws as `formatNumber` does. */
+/** The bulge of an arc, to 10 decimals. Throws as `formatNumber` does. */
 export function formatBulge(value: number): string {
   return plain(value, bulgeDecimals);
 }

@@ -15,8 +15,7 @@ const margin = 5;
 /** The whole document. Throws when the drawing is empty or has a coordinate that isn't finite. */
 export function toSvg(drawing: Drawing): string {
   const bounds = drawingBounds(drawing);
-  const left = Math.floor(bounds.minX - margin);
-  const top = Math.ceil(bounds.maxY + margin);
+  const { x: left, y: top } = svgOrigin(drawing);
   const width = formatNumber(Math.ceil(bounds.maxX + margin) - left);
   const height = formatNumber(top - Math.floor(bounds.minY - margin));
   // SVG's y runs downwards: turned here and nowhere else. Whole millimetres keep the drawing's own decimals.
@@ -29,6 +28,12 @@ export function toSvg(drawing: Drawing): string {
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** The point of the drawing that lies at the upper left corner of its file. */
+export function svgOrigin(drawing: Drawing): Point {
+  const { minX, maxY } = drawingBounds(drawing);
+  return { x: Math.floor(minX - margin), y: Math.ceil(maxY + margin) };
 }
 
 function documentTitle({ title, subject }: Drawing): string {

@@ -23,6 +23,7 @@ test.each([['--help'], ['-h'], ['help']])(
       'figures',
       'draw',
       'prove',
+      'page',
       'dip',
       'recut',
       'Examples:',
@@ -32,7 +33,7 @@ test.each([['--help'], ['-h'], ['help']])(
   },
 );
 
-test.each(['new', 'size', 'check', 'figures', 'draw', 'prove', 'dip', 'recut'])(
+test.each(['new', 'size', 'check', 'figures', 'draw', 'prove', 'page', 'dip', 'recut'])(
   'help of %s has examples and --quiet',
   async (name) => {
     const { code, out } = await new Workshop().run([name, '--help']);

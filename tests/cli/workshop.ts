@@ -66,6 +66,8 @@ export class Workshop {
       env?: Record<string, string>;
       stdin?: string | Uint8Array;
       font?: () => Promise<Uint8Array>;
+      untilStopped?: () => Promise<void>;
+      packageFolder?: string;
     } = {},
   ): Promise<Answer> {
     const said = { out: '', err: '' };
@@ -74,9 +76,11 @@ export class Workshop {
       err: (text) => (said.err += text),
       stdin: (most) => Promise.resolve(Buffer.from(more.stdin ?? '').subarray(0, most)),
       folder: this.folder,
-      packageFolder: root,
+      packageFolder: more.packageFolder ?? root,
       font: more.font ?? (() => readFile(fontFile)),
       helper: null,
+      show: (address) => (said.out += `shows ${address}\n`),
+      untilStopped: more.untilStopped ?? (() => Promise.resolve()),
       env: more.env ?? {},
     });
     return { code, ...said };

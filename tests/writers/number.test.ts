@@ -18,9 +18,9 @@ test.each([
   expect(formatNumber(value)).toBe(text);
 });
 
-test('a bulge keeps twelve decimals', () => {
-  expect(formatBulge(Math.SQRT2 - 1)).toBe('0.414213562373');
-  expect(formatBulge(-1e-13)).toBe('0');
+test('a bulge keeps ten decimals', () => {
+  expect(formatBulge(Math.SQRT2 - 1)).toBe('0.4142135624');
+  expect(formatBulge(-1e-11)).toBe('0');
   expect(formatBulge(1)).toBe('1');
 });
 

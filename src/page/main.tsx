@@ -1,0 +1,7 @@
+/** Starts the page. */
+import { render } from 'preact';
+import { App } from './app.js';
+import { firstLanguage, speak } from './words/index.js';
+
+await speak(firstLanguage());
+render(<App />, document.getElementById('page')!);

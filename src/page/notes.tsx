@@ -1,0 +1,49 @@
+/** What is to be said about the spec, each beside the way to the box that it is about. */
+import type { JSX } from 'preact';
+import type { Message } from '../index.js';
+import { openPart } from './parts.js';
+import { messages } from './state/store.js';
+import { words } from './words/index.js';
+
+export function Notes(): JSX.Element {
+  const { errors, warnings, goThere } = words.value.notes;
+  return (
+    <div class="notes" aria-live="polite">
+      {messages.value.map((message) => (
+        <p key={`${message.code} ${message.key}`} class={message.severity}>
+          <strong>{message.severity === 'error' ? errors : warnings}</strong>{' '}
+          {message.key !== '' && <code>{message.key}</code>} {message.text}{' '}
+          <button type="button" onClick={() => goTo(message)}>
+            {goThere}
+          </button>
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** To the box on the drawing, to the one in the settings, or to the line in the text. */
+function goTo({ key, line }: Message): void {
+  const own = key.replace(/^heads\.(top|bottom)\./, 'heads.');
+  const onDrawing = document.getElementById(`drawing-${own}`);
+  if (onDrawing) return onDrawing.focus();
+  openPart('settings');
+  setTimeout(() => {
+    const box = document.getElementById(`panel-${own}`);
+    box?.closest('details')?.setAttribute('open', '');
+    if (box) box.focus();
+    else goToLine(line);
+  }, 50);
+}
+
+export function goToLine(line: number): void {
+  openPart('text');
+  setTimeout(() => {
+    const editor = document.getElementById('spec-text') as HTMLTextAreaElement | null;
+    if (!editor) return;
+    const lines = editor.value.split('\n');
+    const start = lines.slice(0, line - 1).join('\n').length + (line > 1 ? 1 : 0);
+    editor.focus();
+    editor.setSelectionRange(start, start + (lines[line - 1]?.length ?? 0));
+  }, 50);
+}

@@ -1,0 +1,145 @@
+/** Everything to take away: the pack, on which paper, and a printer that is off put right. */
+import { useSignal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { formats, paperNames, writeSpec, type Format } from '../../index.js';
+import { download } from '../file/download.js';
+import { saveSpec } from '../file/files.js';
+import { vessel } from '../state/store.js';
+import { words } from '../words/index.js';
+import {
+  acrossTyped,
+  alongTyped,
+  choosePaper,
+  drawOptions,
+  jobSheetFile,
+  paper,
+  printed,
+  readSide,
+} from './output-state.js';
+import { packedZip } from './pack.js';
+
+export function OutputView(): JSX.Element {
+  const { output } = words.value;
+  return (
+    <>
+      <p class="caution">{output.caution}</p>
+      <div class="fields">
+        <div class="field">
+          <label for="paper">{output.paper}</label>
+          <select
+            id="paper"
+            value={paper.value}
+            onChange={({ currentTarget }) => choosePaper(currentTarget.value)}
+          >
+            {paperNames.map((name) => (
+              <option key={name} value={name}>
+                {output.papers(name)}
+              </option>
+            ))}
+          </select>
+        </div>
+        <Side id="across" label={output.across} typed={acrossTyped} />
+        <Side id="along" label={output.along} typed={alongTyped} />
+      </div>
+      <p>{output.printed}</p>
+      <PackButtons />
+    </>
+  );
+}
+
+function PackButtons(): JSX.Element {
+  const { output } = words.value;
+  const wanted = useSignal<readonly Format[]>(formats);
+  const busy = useSignal(false);
+  const toggle = (format: Format): void =>
+    void (wanted.value = formats.filter(
+      (each) => wanted.value.includes(each) !== (each === format),
+    ));
+  const pack = async (): Promise<void> => {
+    if (!vessel.value) return;
+    busy.value = true;
+    // lets the browser show that it is at work
+    await new Promise((resolve) => setTimeout(resolve, 30));
+    const options = { ...drawOptions(), formats: wanted.value };
+    const file = await packedZip(vessel.value, options).finally(() => (busy.value = false));
+    download(file);
+  };
+  const unable = !vessel.value || busy.value || printed.value === null || wanted.value.length === 0;
+  return (
+    <>
+      <fieldset class="ticks">
+        <legend>{output.formats}</legend>
+        {formats.map((format) => (
+          <label key={format}>
+            <input
+              type="checkbox"
+              checked={wanted.value.includes(format)}
+              onChange={() => toggle(format)}
+            />
+            {format.toUpperCase()} {output.use[format]}
+          </label>
+        ))}
+      </fieldset>
+      <div class="tools" aria-busy={busy.value}>
+        <button type="button" class="main" disabled={unable} onClick={() => void pack()}>
+          {busy.value ? output.packing : output.pack}
+        </button>
+        <JobSheetButtons />
+        <button type="button" onClick={saveSpec}>
+          {output.spec}
+        </button>
+        <button type="button" onClick={saveWhole} disabled={!vessel.value}>
+          {output.wholeSpec}
+        </button>
+      </div>
+    </>
+  );
+}
+
+function JobSheetButtons(): JSX.Element {
+  const give = async (format: 'pdf' | 'html'): Promise<void> => {
+    const file = await jobSheetFile(format);
+    if (file) download(file);
+  };
+  return (
+    <>
+      {(['pdf', 'html'] as const).map((format) => (
+        <button type="button" key={format} onClick={() => void give(format)}>
+          {words.value.output.jobSheet(format.toUpperCase())}
+        </button>
+      ))}
+    </>
+  );
+}
+
+function saveWhole(): void {
+  if (vessel.value) download({ name: 'spec.yaml', content: writeSpec(vessel.value.spec) });
+}
+
+interface SideProps {
+  readonly id: string;
+  readonly label: string;
+  readonly typed: typeof acrossTyped;
+}
+
+function Side({ id, label, typed }: SideProps): JSX.Element {
+  const wrong = readSide(typed.value) === null;
+  return (
+    <div class={`field${wrong ? ' bad' : ''}`}>
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        class="number"
+        value={typed.value}
+        placeholder="100"
+        inputMode="decimal"
+        aria-invalid={wrong}
+        aria-describedby={`${id}-said`}
+        onInput={({ currentTarget }) => (typed.value = currentTarget.value)}
+      />
+      <div class="sayings" id={`${id}-said`} aria-live="polite">
+        {wrong && <p>{words.value.output.badSide}</p>}
+      </div>
+    </div>
+  );
+}

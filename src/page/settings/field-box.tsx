@@ -1,0 +1,93 @@
+/** One number, word or choice of the spec: its label, its box, and right below what is to be said about it. */
+import type { JSX } from 'preact';
+import { messagesAt } from '../state/field-values.js';
+import { keyOf, nameOf, type Field } from '../state/fields.js';
+import { units } from '../state/store.js';
+import { useField, type FieldState } from './use-field.js';
+import { words } from '../words/index.js';
+
+export interface FieldBoxProps {
+  readonly field: Field;
+  /** where it stands, so that one field may have two boxes */
+  readonly place: 'drawing' | 'panel';
+  readonly label?: string;
+}
+
+export function FieldBox({ field, place, label }: FieldBoxProps): JSX.Element {
+  const state = useField(field);
+  const id = `${place}-${keyOf(field)}`;
+  const said = sayings(field, state);
+  const bad = state.problem !== null || said.some(({ severity }) => severity === 'error');
+  const marks = [place, state.byDefault && 'by-default', bad && 'bad', said.length > 0 && 'noted'];
+  return (
+    <div class={['field', ...marks].filter(Boolean).join(' ')}>
+      <label for={id}>
+        {label ?? words.value.fields[nameOf(field)] ?? nameOf(field)}
+        {place === 'panel' && unitOf(field)}
+      </label>
+      <Control field={field} state={state} id={id} bad={bad} />
+      <div class="sayings" id={`${id}-said`} aria-live="polite">
+        {said.map(({ text }, i) => (
+          <p key={i}>{text}</p>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+interface ControlProps {
+  readonly field: Field;
+  readonly state: FieldState;
+  readonly id: string;
+  readonly bad: boolean;
+}
+
+function Control({ field, state, id, bad }: ControlProps): JSX.Element {
+  const shared = {
+    id,
+    'aria-describedby': `${id}-said`,
+    'aria-invalid': bad,
+    onBlur: state.leave,
+  };
+  if (field.choices)
+    return (
+      <select
+        {...shared}
+        value={state.shown}
+        onChange={(event) => state.type(event.currentTarget.value)}
+      >
+        {field.choices.map((choice) => (
+          <option key={choice} value={choice}>
+            {words.value.choices[choice] ?? choice}
+          </option>
+        ))}
+      </select>
+    );
+  const numeric = field.kind !== 'text' && field.kind !== 'lengths';
+  return (
+    <input
+      {...shared}
+      value={state.shown}
+      autocomplete="off"
+      spellcheck={false}
+      class={numeric ? 'number' : ''}
+      onInput={(event) => state.type(event.currentTarget.value)}
+      onFocus={(event) => numeric && event.currentTarget.select()}
+    />
+  );
+}
+
+function unitOf({ kind }: Field): string {
+  if (kind === 'length' || kind === 'lengths') return ` (${units.value})`;
+  return kind === 'degrees' ? ' (°)' : '';
+}
+
+interface Saying {
+  readonly severity: 'error' | 'warning';
+  readonly text: string;
+}
+
+function sayings(field: Field, { problem }: FieldState): Saying[] {
+  if (problem !== null) return [{ severity: 'error', text: words.value.problems[problem] }];
+  return messagesAt(field).map(({ severity, text }) => ({ severity, text }));
+}

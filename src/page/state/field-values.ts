@@ -1,0 +1,65 @@
+/** What stands in each box: the file's own words, or the default that the vessel has. */
+import { computed } from '@preact/signals';
+import { writeSpec, type Message } from '../../index.js';
+import {
+  has,
+  parseSpec,
+  replaceInSpec,
+  setInSpec,
+  textAt,
+  type Path,
+  type Plain,
+} from './edit-spec.js';
+import { keyOf, type Field } from './fields.js';
+import { messages, spec, text, units, vessel, writeText } from './store.js';
+
+/** The spec with every key in it. */
+const whole = computed(() => (vessel.value ? parseSpec(writeSpec(vessel.value.spec)) : null));
+
+export interface FieldValue {
+  readonly text: string;
+  /** whether it is a default: the file doesn't say */
+  readonly byDefault: boolean;
+}
+
+export function valueOf({ path, kind }: Field): FieldValue {
+  const own = textAt(spec.value, path);
+  if (own !== null) return { text: own, byDefault: false };
+  const found = textAt(whole.value, path) ?? textAt(whole.value, atBottom(path)) ?? '';
+  return { text: kind === 'length' ? shortened(found) : found, byDefault: true };
+}
+
+/** Where the heads differ, the whole spec says each key twice. */
+const atBottom = ([first, ...rest]: Path): Path => [first ?? '', 'bottom', ...rest];
+
+/** Defaults are round; what hangs on a conversion is shown to a thousandth of a millimetre. */
+function shortened(found: string): string {
+  const decimals = units.value === 'mm' ? 3 : 4;
+  return /^-?\d+\.\d{4,}$/.test(found) ? String(Number(Number(found).toFixed(decimals))) : found;
+}
+
+/** False where the text is not YAML. */
+export function writeField({ path }: Field, value: Plain, group: string): boolean {
+  const before = withHoops(path);
+  const changed = before === null ? null : setInSpec(before, path, value);
+  if (changed !== null) writeText(changed, group);
+  return changed !== null;
+}
+
+/** Hoops are all given or all by default: to change one, all are written out. */
+export function withHoops(path: Path): string | null {
+  const needed = path[0] === 'hoops' && !has(spec.value, ['hoops']);
+  const hoops = needed ? whole.value?.getIn(['hoops'], true) : undefined;
+  return hoops ? replaceInSpec(text.value, ['hoops'], hoops) : text.value;
+}
+
+const byKey = computed(() => {
+  const map = new Map<string, Message[]>();
+  for (const message of messages.value) {
+    const key = message.key.replace(/^heads\.(top|bottom)\./, 'heads.');
+    map.set(key, [...(map.get(key) ?? []), message]);
+  }
+  return map;
+});
+
+export const messagesAt = (field: Field): readonly Message[] => byKey.value.get(keyOf(field)) ?? [];

@@ -1,0 +1,48 @@
+/** A table with a title; its rows begin with what they are about. */
+import type { ComponentChildren, JSX } from 'preact';
+
+interface Props {
+  readonly title: string;
+  readonly headings?: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export function PlainTable({ title, headings, rows }: Props): JSX.Element {
+  return (
+    <Scroll title={title}>
+      <table>
+        <caption>{title}</caption>
+        {headings && (
+          <thead>
+            <tr>
+              {headings.map((heading) => (
+                <th key={heading} scope="col">
+                  {heading}
+                </th>
+              ))}
+            </tr>
+          </thead>
+        )}
+        <tbody>
+          {rows.map(([first, ...rest], i) => (
+            <tr key={i}>
+              <th scope="row">{first}</th>
+              {rest.map((cell, k) => (
+                <td key={k}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+/** What is wider than the screen can be moved by hand or by arrow keys. */
+export function Scroll({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <div class="scroll" role="region" tabIndex={0} aria-label={title}>
+      {children}
+    </div>
+  );
+}

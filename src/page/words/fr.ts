@@ -1,0 +1,107 @@
+/** The page in French. */
+import { frenchHoop } from '../../index.js';
+import { fieldsFrench } from './fields.fr.js';
+import { tablesFrench } from './tables.fr.js';
+import type { Words } from './words.js';
+
+export const fr: Words = {
+  skip: 'Vers le récipient',
+  close: 'Fermer',
+  bar: {
+    begin: 'Commencer par …',
+    open: 'Ouvrir',
+    save: 'Enregistrer',
+    undo: 'Annuler',
+    redo: 'Rétablir',
+    toInches: 'Passer des mm aux pouces',
+    toMillimetres: 'Passer des pouces aux mm',
+    habits: 'Unité, langue, clarté',
+    language: 'Langue',
+    look: 'Clair ou sombre',
+    languages: { en: 'English', de: 'Deutsch', fr: 'Français' },
+    looks: { device: 'Comme l’appareil', light: 'Clair', dark: 'Sombre' },
+  },
+  files: {
+    tooLarge: 'ce fichier est trop grand pour décrire un récipient.',
+    notText: 'ce n’est pas un fichier de texte en UTF-8, comme il en faut ici.',
+  },
+  vessel: {
+    picture: 'Le récipient avec ses cotes',
+    litres: 'litres',
+    outOfDate: 'Voici le dernier récipient qui pouvait se construire. La raison est dite plus bas.',
+  },
+  notes: { errors: 'Impossible à construire :', warnings: 'Attention :', goThere: 'Y aller' },
+  strip: { title: 'Patrons et gabarits' },
+  parts: {
+    title: 'Plus sur ce récipient',
+    settings: 'Réglages',
+    sizing: 'Mettre à une contenance',
+    numbers: 'Nombres',
+    dip: 'Jauge',
+    slips: 'Petites erreurs',
+    output: 'Imprimer et couper',
+    text: 'En texte',
+  },
+  settings: {
+    about:
+      'Les nombres penchés découlent des autres tant que vous n’en tapez pas. Une case vidée y revient.',
+  },
+  ...fieldsFrench,
+  hoops: {
+    add: 'Ajouter un cercle',
+    remove: (name) => `Ôter : ${frenchHoop(name)}`,
+    name: frenchHoop,
+  },
+  problems: {
+    empty: 'Il manque un nombre ici.',
+    'not-a-length':
+      'Ce n’est pas une longueur. Écrivez 37 3/8, 37.375 ou 949,5 ; mm, cm ou in peuvent suivre.',
+    'two-readings':
+      'Cela peut dire deux nombres. Ôtez la virgule des milliers, ou mettez un point avant les décimales.',
+    'odd-fraction': 'Cette fraction ne peut se lire. Écrivez-la comme 37 3/8, en pouces.',
+    'not-a-number': 'Ce n’est pas un nombre.',
+    'broken-text':
+      'Le texte est abîmé : rien ne peut y être changé d’ici. Réparez-le d’abord sous « En texte », ou annulez.',
+  },
+  textPart: {
+    label: (file) => `Le texte tel qu’il s’enregistre : ${file}`,
+    line: (line, column) => `Ligne ${line}, colonne ${column}`,
+  },
+  viewer: {
+    before: 'Précédent',
+    after: 'Suivant',
+    larger: 'Plus grand',
+    smaller: 'Plus petit',
+    whole: 'En entier',
+    trueSize: 'Vraie grandeur',
+    measure: 'Mesurer',
+    canvas:
+      'Dessin. Les flèches le déplacent, plus et moins changent sa taille, 0 le montre en entier, Entrée marque le milieu quand on mesure.',
+    takePoints: 'Touchez deux points.',
+    notes: 'Notes et tableaux',
+    place: (x, y) => `x ${x}, y ${y}`,
+    station: (station, width, bevel, thickness) =>
+      `station ${station} : largeur ${width}, angle de joint ${bevel}, ébauche ${thickness}`,
+    measured: (distance, dx, dy) => `distance ${distance} : ${dx} selon x, ${dy} selon y`,
+  },
+  output: {
+    caution:
+      'Imprimez en vraie grandeur, 100 %, et mesurez le carré avant de couper. Scie, dégauchisseuse et fraiseuse : suivez la notice du fabricant et les règles locales.',
+    paper: 'Papier',
+    across: 'Mon imprimante trace 100 mm en travers comme … mm',
+    along: 'et 100 mm dans la longueur comme … mm',
+    printed:
+      'Mesurez le carré sur une feuille imprimée et tapez ici ses côtés : les impressions suivantes sont corrigées.',
+    badSide: 'Écrivez ce que mesuraient 100 mm, de 90 à 110 mm. Au-delà, c’est une autre échelle.',
+    formats: 'Fichiers du lot',
+    pack: 'Le lot entier (zip)',
+    packing: 'Tracé en cours …',
+    spec: 'Le texte tel quel (YAML)',
+    wholeSpec: 'Le texte avec toutes les valeurs',
+    jobSheet: (format) => `La fiche de travail (${format})`,
+    papers: (name) => (name === 'full' ? 'une feuille en vraie grandeur' : name),
+    use: { svg: 'pour regarder', dxf: 'pour la fraiseuse', pdf: 'pour imprimer' },
+    give: (format) => `Enregistrer en ${format}`,
+  },
+  ...tablesFrench,
+};

@@ -1,0 +1,164 @@
+/** Typing into the page, right and wrong: nothing is lost, and it says in plain words what cannot be. */
+import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { begin, fileFrom, PageInBrowser, settled } from './page.js';
+
+let workshop: PageInBrowser;
+let page: Page;
+beforeAll(async () => {
+  workshop = await PageInBrowser.start();
+  page = await workshop.open();
+});
+afterAll(() => workshop.browser.close());
+beforeEach(async () => {
+  await page.getByRole('tab').first().click();
+  await begin(page, 'wine-cask-225');
+});
+
+const bilge = () => page.locator('#drawing-bilge');
+const capacity = () => page.locator('.capacity strong').innerText();
+
+async function type(text: string): Promise<void> {
+  await bilge().fill(text);
+  await settled(page);
+}
+
+it.each([
+  ['26 3/4', 679.45],
+  ['679,45', 679.45],
+  ['26.75 in', 679.45],
+  ['67.945 cm', 679.45],
+])('%s in a box is a length', async (text, expected) => {
+  await type(text);
+  await page.getByRole('tab', { name: 'As text' }).click();
+  expect(await page.locator('#spec-text').inputValue()).toContain(`bilge: ${expected}`);
+});
+
+it('what cannot be read stays as it was typed, and the vessel as it was', async () => {
+  const before = await capacity();
+  await type('69x');
+  expect(await capacity()).toBe(before);
+  await page.locator('#drawing-bilge-said', { hasText: 'no length' }).waitFor();
+  await page.getByRole('tab', { name: 'Numbers' }).click();
+  expect(await bilge().inputValue()).toBe('69x');
+  await type('690');
+  expect(await capacity()).not.toBe(before);
+  expect(await page.locator('#drawing-bilge-said').innerText()).toBe('');
+});
+
+it('what cannot be built is said beside the number, with what would help; the text is kept', async () => {
+  await type('400');
+  expect(await page.locator('.lag').count()).toBe(1);
+  const said = await page.locator('.notes .error').first().innerText();
+  expect(said).toMatch(/bilge|ends/);
+  await page.getByRole('tab', { name: 'As text' }).click();
+  expect(await page.locator('#spec-text').inputValue()).toContain('bilge: 400');
+});
+
+it('undo and redo go through the changes', async () => {
+  const before = await capacity();
+  await bilge().click();
+  await page.keyboard.type('695');
+  await page.locator('#drawing-height').click();
+  await page.keyboard.type('900');
+  const after = await capacity();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await capacity()).toBe(before);
+  expect(await bilge().inputValue()).toBe('680');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await page.getByRole('button', { name: 'Redo' }).click();
+  expect(await capacity()).toBe(after);
+});
+
+it('an emptied box goes back to its default, a full one to the file', async () => {
+  await page.getByRole('group').filter({ hasText: 'Heads' }).locator('summary').click();
+  const inset = page.locator('#panel-heads\\.croze\\.inset');
+  const byDefault = await inset.inputValue();
+  await inset.fill('55');
+  expect(await page.locator('#drawing-heads\\.croze\\.inset').inputValue()).toBe('55');
+  await inset.fill('');
+  await inset.blur();
+  expect(await inset.inputValue()).toBe(byDefault);
+});
+
+it('a broken text loses nothing, and boxes say that it has to be mended', async () => {
+  await page.getByRole('tab', { name: 'As text' }).click();
+  const editor = page.locator('#spec-text');
+  const text = await editor.inputValue();
+  await editor.fill(`${text}\nhoops: [`);
+  expect(await page.locator('.notes .error').count()).toBeGreaterThan(0);
+  await bilge().fill('700');
+  await page.locator('#drawing-bilge-said', { hasText: 'broken' }).waitFor();
+  expect(await editor.inputValue()).toBe(`${text}\nhoops: [`);
+  await editor.fill(text);
+  expect(await page.locator('.notes .error').count()).toBe(0);
+  const file = await fileFrom(page, () =>
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  );
+  expect(file.bytes.toString('utf8')).toBe(text);
+});
+
+it('a hostile title is text, on the page and in its files', async () => {
+  await page.locator('#panel-title').fill('<img src=x onerror=alert(1)>');
+  await settled(page);
+  expect(await page.locator('h1').innerText()).toContain('<img src=x onerror=alert(1)>');
+  expect(await page.locator('h1 img').count()).toBe(0);
+});
+
+it('a file that is opened is drawn, and one that is none is refused in words', async () => {
+  const input = page.locator('input[type=file]');
+  const text =
+    'vessel: tub\ntitle: Mine\nunits: mm\nheight: 280\ntop: 300\nbottom: 260\nstaves: { count: 16 }\n';
+  await input.setInputFiles({
+    name: 'mine.yaml',
+    mimeType: 'text/yaml',
+    buffer: Buffer.from(text),
+  });
+  await page.locator('#drawing-top').waitFor();
+  expect(await page.locator('h1').innerText()).toContain('Mine');
+  const bytes = Buffer.from([0xff, 0xfe, 0x00]);
+  await input.setInputFiles({ name: 'photo.yaml', mimeType: 'text/yaml', buffer: bytes });
+  expect(await page.getByRole('alert').innerText()).toContain('not a text file');
+});
+
+it('sizes for a capacity and makes it so', async () => {
+  await page.getByRole('tab', { name: 'Size for a capacity' }).click();
+  await page.getByLabel('It is to hold').fill('228');
+  await page.getByRole('button', { name: 'Make it so' }).click();
+  expect(await capacity()).toBe('228.0');
+});
+
+it('measures between two corners by keyboard and by hand', async () => {
+  await page.getByRole('button', { name: /^Head, board 1/ }).click();
+  await page.getByRole('button', { name: 'Measure' }).click();
+  const canvas = page.locator('.canvas');
+  const box = (await canvas.boundingBox())!;
+  await canvas.click({ position: { x: box.width * 0.25, y: box.height / 2 } });
+  await canvas.press('Enter');
+  expect(await page.locator('[data-read=measured]').innerText()).toMatch(/^\d+(\.\d+)? mm apart/);
+  await page.keyboard.press('Escape');
+  expect(await page.locator('.viewer[open]').count()).toBe(0);
+});
+
+it('changes units and language, and is the same vessel', async () => {
+  const before = await capacity();
+  await page.locator('.habits summary').click();
+  await page.getByRole('button', { name: 'Change mm to inches' }).click();
+  expect(await capacity()).toBe(before);
+  expect(await bilge().inputValue()).toMatch(/^26\.77/);
+  await page.getByLabel('Language', { exact: true }).selectOption('de');
+  await settled(page);
+  expect(await page.locator('html').getAttribute('lang')).toBe('de');
+  expect(await capacity()).toBe(before.replace('.', ','));
+  expect(
+    await page
+      .getByRole('button', { name: /^Daube/ })
+      .first()
+      .isVisible(),
+  ).toBe(true);
+});
+
+it('the browser had nothing to complain of', () => {
+  expect(workshop.complaints).toEqual([]);
+});

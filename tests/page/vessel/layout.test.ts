@@ -1,0 +1,43 @@
+/** The vessel and its boxes fit the screen, whatever the vessel and the screen. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { planVessel } from '../../../src/index.js';
+import { boxSize, layOut } from '../../../src/page/vessel/layout.js';
+
+const templates = fileURLToPath(new URL('../../../templates', import.meta.url));
+const screens = [
+  { width: 360, height: 480 },
+  { width: 820, height: 800 },
+  { width: 1366, height: 680 },
+];
+
+describe.each(readdirSync(templates).filter((name) => name.endsWith('.yaml')))('%s', (name) => {
+  const vessel = planVessel(readFileSync(join(templates, name), 'utf8'), name).vessel!;
+
+  it.each(screens)('on $width by $height: boxes lie inside and clear of one another', (room) => {
+    const { figures, scale } = layOut(vessel, room);
+    expect(scale).toBeGreaterThan(0);
+    for (const { at } of figures) {
+      expect(at.x - boxSize.width / 2).toBeGreaterThanOrEqual(0);
+      expect(at.x + boxSize.width / 2).toBeLessThanOrEqual(room.width);
+      expect(at.y - boxSize.height / 2).toBeGreaterThanOrEqual(-1);
+      expect(at.y + boxSize.height / 2).toBeLessThanOrEqual(room.height + 1);
+    }
+    for (const [i, a] of figures.entries())
+      for (const b of figures.slice(i + 1)) {
+        const apart =
+          Math.abs(a.at.x - b.at.x) >= boxSize.width - 1 ||
+          Math.abs(a.at.y - b.at.y) >= boxSize.height - 1;
+        expect(apart, `${a.field.path.join('.')} and ${b.field.path.join('.')}`).toBe(true);
+      }
+  });
+
+  it('ends dimension lines at the vessel’s own sizes', () => {
+    const { figures, scale } = layOut(vessel, screens[2]!);
+    const height = figures.find(({ field }) => field.path[0] === 'height')!;
+    const [a, b] = height.line;
+    expect(Math.abs(a!.y - b!.y)).toBeCloseTo(vessel.spec.height * scale, 6);
+  });
+});
