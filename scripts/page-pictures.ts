@@ -24,6 +24,13 @@ const part = (name: string) => async (page: Page) => {
   await page.locator('.parts').evaluate((element) => element.scrollIntoView());
 };
 
+async function inSpace(page: Page): Promise<void> {
+  await part('space')(page);
+  await page.locator('.space canvas[data-drawn]').waitFor();
+  await page.getByLabel('Taken apart along the axis').fill('45');
+  await page.waitForTimeout(500);
+}
+
 const pictures: readonly Picture[] = [
   { name: 'desktop', width: 1280, height: 900, colorScheme: 'light', template: 'wine-cask-225' },
   { name: 'tablet', width: 820, height: 1180, colorScheme: 'dark', template: 'bucket' },
@@ -44,6 +51,14 @@ const pictures: readonly Picture[] = [
     template: 'wine-cask-225',
     before: part('dip'),
   },
+  {
+    name: 'space',
+    width: 1280,
+    height: 1000,
+    colorScheme: 'light',
+    template: 'wine-cask-225',
+    before: inSpace,
+  },
 ];
 
 const root = fileURLToPath(new URL('../', import.meta.url));
@@ -51,7 +66,12 @@ const out = join(root, 'out-samples/page');
 const scratch = mkdtempSync(join(tmpdir(), 'staveloft-pictures-'));
 const browser = await chromium.launch({
   executablePath: '/usr/bin/chromium',
-  args: ['--no-sandbox', '--disable-gpu'],
+  args: [
+    '--no-sandbox',
+    '--use-gl=angle',
+    '--use-angle=swiftshader',
+    '--enable-unsafe-swiftshader',
+  ],
 });
 try {
   mkdirSync(out, { recursive: true });

@@ -8,11 +8,13 @@ import { SizingView } from './sizing/sizing-view.js';
 import { NumbersView } from './tables/numbers-view.js';
 import { SlipsView } from './tables/slips-view.js';
 import { TextView } from './settings/text-view.js';
+import { SpaceView } from './view3d/space-view.js';
 import { words } from './words/index.js';
 
 const views: Readonly<Record<PartName, () => JSX.Element>> = {
   settings: SettingsView,
   sizing: SizingView,
+  space: SpaceView,
   numbers: NumbersView,
   dip: DipView,
   slips: SlipsView,

@@ -4,6 +4,7 @@ import { signal } from '@preact/signals';
 export const partNames = [
   'settings',
   'sizing',
+  'space',
   'numbers',
   'dip',
   'slips',

@@ -25,7 +25,7 @@ async function violations(page: Page): Promise<string[]> {
   return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
 }
 
-const tabs = ['settings', 'sizing', 'numbers', 'dip', 'slips', 'output', 'text'];
+const tabs = ['settings', 'sizing', 'space', 'numbers', 'dip', 'slips', 'output', 'text'];
 const widths = [
   ['phone', 375, 812, 'light'],
   ['tablet', 820, 1180, 'dark'],

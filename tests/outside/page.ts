@@ -16,10 +16,11 @@ export class PageInBrowser {
     readonly complaints: string[],
   ) {}
 
-  static async start(): Promise<PageInBrowser> {
+  /** `graphics`: how the browser draws in space; not at all unless told. */
+  static async start(graphics = ['--disable-gpu']): Promise<PageInBrowser> {
     const folder = mkdtempSync(join(tmpdir(), 'staveloft-page-'));
     await buildPage(folder, () => '');
-    const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
+    const args = ['--no-sandbox', ...graphics, '--disable-background-networking'];
     const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args });
     return new PageInBrowser(folder, browser, []);
   }

@@ -1,6 +1,7 @@
 /** The page in German. */
 import { germanHoop } from '../../index.js';
 import { fieldsGerman } from './fields.de.js';
+import { spaceGerman } from './space.de.js';
 import { tablesGerman } from './tables.de.js';
 import type { Words } from './words.js';
 
@@ -36,6 +37,7 @@ export const de: Words = {
     title: 'Mehr zu diesem Gefäß',
     settings: 'Einstellungen',
     sizing: 'Auf Inhalt bringen',
+    space: 'Im Raum',
     numbers: 'Zahlen',
     dip: 'Peilen',
     slips: 'Kleine Fehler',
@@ -105,4 +107,5 @@ export const de: Words = {
     give: (format) => `Als ${format} speichern`,
   },
   ...tablesGerman,
+  space: spaceGerman,
 };

@@ -1,5 +1,6 @@
 /** The page in English. */
 import { fields } from './fields.en.js';
+import { space } from './space.en.js';
 import { tables } from './tables.en.js';
 import type { Words } from './words.js';
 
@@ -35,6 +36,7 @@ export const en: Words = {
     title: 'More about this vessel',
     settings: 'Settings',
     sizing: 'Size for a capacity',
+    space: 'In the round',
     numbers: 'Numbers',
     dip: 'Dips',
     slips: 'Small errors',
@@ -102,4 +104,5 @@ export const en: Words = {
     give: (format) => `Save as ${format}`,
   },
   ...tables,
+  space,
 };

@@ -1,6 +1,7 @@
 /** The page in French. */
 import { frenchHoop } from '../../index.js';
 import { fieldsFrench } from './fields.fr.js';
+import { spaceFrench } from './space.fr.js';
 import { tablesFrench } from './tables.fr.js';
 import type { Words } from './words.js';
 
@@ -36,6 +37,7 @@ export const fr: Words = {
     title: 'Plus sur ce récipient',
     settings: 'Réglages',
     sizing: 'Mettre à une contenance',
+    space: 'Dans l’espace',
     numbers: 'Nombres',
     dip: 'Jauge',
     slips: 'Petites erreurs',
@@ -104,4 +106,5 @@ export const fr: Words = {
     give: (format) => `Enregistrer en ${format}`,
   },
   ...tablesFrench,
+  space: spaceFrench,
 };

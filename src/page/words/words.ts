@@ -3,6 +3,7 @@ import type { Language } from '../../index.js';
 import type { PartName } from '../parts.js';
 import type { GroupName } from '../state/fields.js';
 import type { FieldProblem } from '../state/read-field.js';
+import type { SpaceWords } from './space.js';
 
 type Table = readonly string[];
 
@@ -38,6 +39,7 @@ export interface Words {
   readonly dip: DipWords;
   readonly numbers: NumbersWords;
   readonly slips: SlipsWords;
+  readonly space: SpaceWords;
 }
 
 interface BarWords extends Readonly<

@@ -1,0 +1,134 @@
+/** The vessel in space on a canvas. Loaded when it is first wanted; draws only when something has changed. */
+import {
+  DirectionalLight,
+  HemisphereLight,
+  PerspectiveCamera,
+  Raycaster,
+  Scene,
+  Spherical,
+  Vector2,
+  WebGLRenderer,
+} from 'three';
+import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
+import type { Vessel } from '../../index.js';
+import { halfLength } from './apart.js';
+import { Bodies } from './bodies.js';
+import { partsOf, type PartId } from './parts.js';
+import type { Shades } from './shades.js';
+
+const viewAngle = 28;
+/** From where one looks at first: a little from above. */
+const first = { turn: 0.6, tilt: 1.15 };
+
+export class VesselScene {
+  private readonly renderer: WebGLRenderer;
+  private readonly scene = new Scene();
+  private readonly camera = new PerspectiveCamera(viewAngle, 1, 10, 100_000);
+  private readonly controls: OrbitControls;
+  private readonly bodies: Bodies;
+  private share = 0;
+  private chosen: string | null = null;
+  private wanted = 0;
+
+  constructor(
+    private readonly canvas: HTMLCanvasElement,
+    private vessel: Vessel,
+  ) {
+    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+    this.bodies = new Bodies(vessel);
+    // the axis upright
+    this.bodies.group.rotation.x = -Math.PI / 2;
+    const lamp = new DirectionalLight('#ffffff', 2.2);
+    lamp.position.set(-0.5, 0.7, 0.6);
+    this.camera.add(lamp);
+    this.scene.add(this.bodies.group, this.camera, new HemisphereLight('#ffffff', '#8a8a8a', 1.6));
+    this.controls = new OrbitControls(this.camera, canvas);
+    this.controls.enablePan = false;
+    this.controls.addEventListener('change', this.draw);
+    this.show(vessel);
+    this.reset();
+  }
+
+  show(vessel: Vessel): void {
+    this.vessel = vessel;
+    this.bodies.show(vessel, partsOf(vessel));
+    this.bodies.place(this.share, this.chosen);
+    this.draw();
+  }
+
+  place(share: number, chosen: string | null): void {
+    const grown = halfLength(this.vessel, share) / halfLength(this.vessel, this.share);
+    this.share = share;
+    this.chosen = chosen;
+    this.bodies.place(share, chosen);
+    // what is taken apart stays in the picture
+    if (grown !== 1) this.look((place) => void (place.radius *= grown));
+    this.draw();
+  }
+
+  paint(shades: Shades): void {
+    this.bodies.paint(shades);
+    this.draw();
+  }
+
+  resize(width: number, height: number): void {
+    this.renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
+    this.renderer.setSize(width, height, false);
+    this.camera.aspect = width / height;
+    this.camera.updateProjectionMatrix();
+    this.draw();
+  }
+
+  /** Radians to the right and upwards. */
+  turn(right: number, up: number): void {
+    this.look((place) => {
+      place.theta -= right;
+      place.phi = Math.max(0.01, Math.min(Math.PI - 0.01, place.phi + up));
+    });
+  }
+
+  zoom(factor: number): void {
+    this.look((place) => void (place.radius /= factor));
+  }
+
+  /** As at first. */
+  reset(): void {
+    const reach = Math.hypot(halfLength(this.vessel, this.share), this.vessel.ring.closesAt / 2);
+    const narrow = Math.min(1, this.camera.aspect);
+    const distance = (1.05 * reach) / Math.sin((viewAngle * Math.PI) / 360) / narrow;
+    this.look((place) => place.set(distance, first.tilt, first.turn));
+  }
+
+  /** The body under a place on the canvas, in shares of its width and height from the upper left. */
+  bodyAt(across: number, down: number): PartId | null {
+    const ray = new Raycaster();
+    this.scene.updateMatrixWorld();
+    ray.setFromCamera(new Vector2(2 * across - 1, 1 - 2 * down), this.camera);
+    const [hit] = ray.intersectObjects([...this.bodies.meshes], false);
+    return hit ? (this.bodies.partOf(hit.object)?.id ?? null) : null;
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.wanted);
+    this.controls.dispose();
+    this.bodies.dispose();
+    this.renderer.dispose();
+  }
+
+  private look(change: (place: Spherical) => void): void {
+    const place = new Spherical().setFromVector3(this.camera.position);
+    change(place);
+    this.camera.position.setFromSpherical(place);
+    this.controls.update();
+    this.draw();
+  }
+
+  private readonly draw = (): void => {
+    if (this.wanted !== 0) return;
+    this.wanted = requestAnimationFrame(() => {
+      this.wanted = 0;
+      this.renderer.render(this.scene, this.camera);
+      this.canvas.dataset['drawn'] = String(Number(this.canvas.dataset['drawn'] ?? 0) + 1);
+    });
+  };
+}
