@@ -17,10 +17,12 @@ import type { Vessel } from '../../src/vessel/vessel.js';
 import { faultsOn } from '../sheets/ink-faults.js';
 
 const folder = fileURLToPath(new URL('../../templates/', import.meta.url));
-const templates = readdirSync(folder).map((file): [string, Vessel] => [
-  file,
-  planVessel(readFileSync(folder + file, 'utf8'), file).vessel!,
-]);
+const templates = readdirSync(folder)
+  .filter((file) => file.endsWith('.yaml'))
+  .map((file): [string, Vessel] => [
+    file,
+    planVessel(readFileSync(folder + file, 'utf8'), file).vessel!,
+  ]);
 const cases = templates.flatMap(([file, vessel]) =>
   languages.map((language) => ({ file, vessel, language })),
 );
