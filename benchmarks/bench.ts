@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildBundles } from '../scripts/build.js';
 import { drawVessel, planVessel } from '../src/index.js';
+import { pageRows } from './page.js';
 import { costs, median, type Cost } from './processes.js';
 import { rackRows } from './rack.js';
 import { segmentCounts } from './segments.js';
@@ -119,6 +120,7 @@ try {
     ...segmentRows(),
     sizeRow(out, 'stave'),
     sizeRow(out, 'head'),
+    ...(await pageRows()),
     ...(await rackRows(join(scratch, 'dist/staveloft.cjs'), spec, join(scratch, 'racks'))),
   ];
   const processor = `${cpus().length} x ${cpus()[0]?.model.trim() ?? 'unknown'}`;

@@ -5,3 +5,5 @@ import { firstLanguage, speak } from './words/index.js';
 
 await speak(firstLanguage());
 render(<App />, document.getElementById('page')!);
+// for whoever measures how long it takes
+performance.mark('ready');

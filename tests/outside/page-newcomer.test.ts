@@ -5,6 +5,7 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { packVessel, planVessel } from '../../src/index.js';
 import { darkRuns, rasterOf, saved } from './pdf-programs.js';
+import { servePage } from '../../src/cli/page-server.js';
 import { begin, fileFrom, PageInBrowser, root, settled } from './page.js';
 
 let workshop: PageInBrowser;
@@ -88,6 +89,29 @@ it('the pack is what the command writes, byte for byte', async () => {
   }
   await page.context().close();
 }, 120_000);
+
+it('the served page, in parts and under its strict rules, does the same and asks nobody else', async () => {
+  const server = await servePage(join(workshop.folder, 'page'), 0);
+  const page = await workshop.open({ offline: false }, server.address);
+  const elsewhere: string[] = [];
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(server.address) && !/^(blob|data):/.test(url)) elsewhere.push(url);
+  });
+  await page.locator('.habits summary').click();
+  await page.locator('.habits select').first().selectOption('fr');
+  await settled(page);
+  await page.getByRole('button', { name: /^Fond$/ }).click();
+  const pdf = await fileFrom(page, () =>
+    page.getByRole('button', { name: 'Enregistrer en PDF' }).click(),
+  );
+  const [across, along] = squareOn(saved(pdf.bytes));
+  expect(Math.abs(across - pixels(100))).toBeLessThan(4);
+  expect(Math.abs(along - pixels(100))).toBeLessThan(4);
+  expect(elsewhere).toEqual([]);
+  await page.context().close();
+  await server.close();
+});
 
 it('the browser had nothing to complain of', () => {
   expect(workshop.complaints).toEqual([]);

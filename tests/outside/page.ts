@@ -25,8 +25,8 @@ export class PageInBrowser {
     return new PageInBrowser(folder, browser, []);
   }
 
-  /** A visit of somebody who was never here before, and has no network. */
-  async open(options: BrowserContextOptions = {}): Promise<Page> {
+  /** A visit of somebody who was never here before, and has no network; to the single file unless to an address. */
+  async open(options: BrowserContextOptions = {}, address?: string): Promise<Page> {
     const size = { width: 1280, height: 900 };
     const context = await this.browser.newContext({ viewport: size, offline: true, ...options });
     const page = await context.newPage();
@@ -34,7 +34,8 @@ export class PageInBrowser {
     page.on('console', (message) => {
       if (message.type() === 'error') this.complaints.push(message.text());
     });
-    await page.goto(pathToFileURL(join(this.folder, 'staveloft.html')).href);
+    const single = pathToFileURL(join(this.folder, 'staveloft.html')).href;
+    await page.goto(address ?? single);
     await settled(page);
     return page;
   }
