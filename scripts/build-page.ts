@@ -28,6 +28,8 @@ const shared: InlineConfig = {
   base: './',
   configFile: false,
   logLevel: 'warn',
+  // in one file each: the page makes its worker of a text
+  worker: { format: 'iife', rolldownOptions: { output: { codeSplitting: false } } },
 };
 
 const output = {

@@ -30,13 +30,14 @@ export { asWritten, decimalComma, frenchText, languages, wordsIn } from './langu
 export type { Language, Translations, Typeset } from './language.js';
 export { pieces } from './pieces/index.js';
 export { vesselPicture } from './pieces/picture.js';
+export { settingPlan } from './pieces/setting-plan.js';
 export { pieceWords, type Words } from './pieces/words/index.js';
 export { checkRequest } from './rack/check-request.js';
 export type { RequestCode, RequestIssue } from './rack/check-request.js';
 export { matchStaves } from './rack/match.js';
 export type * from './rack/request.js';
 export { readStock } from './rack/stock.js';
-export type { Stock, StockIssue, StockReading } from './rack/stock.js';
+export type { Stock, StockCode, StockIssue, StockReading, StockStave } from './rack/stock.js';
 export { describeStockIssue } from './rack/stock-wording.en.js';
 export { decimalsOf, runningTotals } from './sets/running-totals.js';
 export { specOfSet } from './sets/set-spec.js';

@@ -6,6 +6,8 @@ import { Notes } from './notes.js';
 import { Parts } from './parts-view.js';
 import { Strip } from './pieces/strip.js';
 import { Viewer } from './pieces/viewer.js';
+import { rackOpen } from './rack/rack-state.js';
+import { RackSheet } from './rack/rack-sheet.js';
 import { words } from './words/index.js';
 import { VesselView } from './vessel/vessel-view.js';
 
@@ -17,13 +19,16 @@ export function App(): JSX.Element {
       </a>
       <Bar />
       <main>
-        <div id="vessel" class="bench" tabIndex={-1}>
-          <VesselView />
-          <Notes />
+        <div inert={rackOpen.value}>
+          <div id="vessel" class="bench" tabIndex={-1}>
+            <VesselView />
+            <Notes />
+          </div>
+          <Strip />
+          <Parts />
         </div>
-        <Strip />
-        <Parts />
       </main>
+      <RackSheet />
       <Viewer />
     </DropTarget>
   );

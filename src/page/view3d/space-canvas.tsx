@@ -72,7 +72,7 @@ function SpaceButtons({ act }: { act: (key: string) => void }): JSX.Element {
     ['ArrowDown', '↓', space.down],
     ['+', '+', viewer.larger],
     ['-', '−', viewer.smaller],
-    ['0', '0', space.reset],
+    ['0', '⟲', space.reset],
   ] as const;
   return (
     <div class="tools">

@@ -1,6 +1,7 @@
 /** The page in German. */
 import { germanHoop } from '../../index.js';
 import { fieldsGerman } from './fields.de.js';
+import { rackGerman } from './rack.de.js';
 import { spaceGerman } from './space.de.js';
 import { tablesGerman } from './tables.de.js';
 import type { Words } from './words.js';
@@ -108,4 +109,5 @@ export const de: Words = {
   },
   ...tablesGerman,
   space: spaceGerman,
+  rack: rackGerman,
 };

@@ -1,5 +1,6 @@
 /** The page in English. */
 import { fields } from './fields.en.js';
+import { rack } from './rack.en.js';
 import { space } from './space.en.js';
 import { tables } from './tables.en.js';
 import type { Words } from './words.js';
@@ -105,4 +106,5 @@ export const en: Words = {
   },
   ...tables,
   space,
+  rack,
 };

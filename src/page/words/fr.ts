@@ -1,6 +1,7 @@
 /** The page in French. */
 import { frenchHoop } from '../../index.js';
 import { fieldsFrench } from './fields.fr.js';
+import { rackFrench } from './rack.fr.js';
 import { spaceFrench } from './space.fr.js';
 import { tablesFrench } from './tables.fr.js';
 import type { Words } from './words.js';
@@ -107,4 +108,5 @@ export const fr: Words = {
   },
   ...tablesFrench,
   space: spaceFrench,
+  rack: rackFrench,
 };

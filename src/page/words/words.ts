@@ -3,6 +3,7 @@ import type { Language } from '../../index.js';
 import type { PartName } from '../parts.js';
 import type { GroupName } from '../state/fields.js';
 import type { FieldProblem } from '../state/read-field.js';
+import type { RackWords } from './rack.js';
 import type { SpaceWords } from './space.js';
 
 type Table = readonly string[];
@@ -40,6 +41,7 @@ export interface Words {
   readonly numbers: NumbersWords;
   readonly slips: SlipsWords;
   readonly space: SpaceWords;
+  readonly rack: RackWords;
 }
 
 interface BarWords extends Readonly<

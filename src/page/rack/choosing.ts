@@ -1,0 +1,84 @@
+/** Choosing sets: the worker that searches, how far it is, and what it found, which the browser keeps. */
+import { effect, signal } from '@preact/signals';
+import { writeSpec, type MatchProgress, type MatchResult, type RequestIssue } from '../../index.js';
+import { keep, kept } from '../state/kept.js';
+import { vessel } from '../state/store.js';
+import type { Question, Reply } from './choose-worker.js';
+import ChooseWorker from './choose-worker.ts?worker&inline';
+import { stock } from './rack-state.js';
+import { wished } from './wishes-state.js';
+
+/** Sets, and what they were chosen for: the vessel may change afterwards. */
+export interface Chosen {
+  readonly spec: string;
+  readonly title: string;
+  readonly measured: 'blank' | 'backed';
+  readonly wanted: number | null;
+  readonly result: MatchResult;
+  /** marks of staves that stand */
+  readonly setUp: readonly string[];
+}
+
+export const found = signal<Chosen | null>(keptChosen());
+export const running = signal(false);
+export const progress = signal<MatchProgress | null>(null);
+export const wrong = signal<readonly RequestIssue[]>([]);
+export const failed = signal(false);
+
+effect(() => keep('sets', JSON.stringify(found.value)));
+
+let worker: Worker | null = null;
+
+export function startChoosing(): void {
+  const wishes = 'wishes' in wished.value ? wished.value.wishes : null;
+  if (!vessel.value || !stock.value || !wishes || running.value) return;
+  const spec = writeSpec(vessel.value.spec);
+  const { title } = vessel.value.spec;
+  const asked = { spec, title, measured: wishes.measured ?? 'blank' } as const;
+  const wanted = typeof wishes.vessels === 'number' ? wishes.vessels : null;
+  begin();
+  worker = new ChooseWorker();
+  worker.onerror = () => {
+    failed.value = true;
+    end();
+  };
+  worker.onmessage = ({ data }: MessageEvent<Reply>) => {
+    if ('progress' in data) return void (progress.value = data.progress);
+    if ('wrong' in data) wrong.value = data.wrong;
+    else found.value = { ...asked, wanted, result: data.result, setUp: [] };
+    end();
+  };
+  worker.postMessage({ spec, stock: stock.value, wishes } satisfies Question);
+}
+
+/** It answers with the best so far. */
+export const stopChoosing = (): void => worker?.postMessage('stop');
+
+function begin(): void {
+  [running.value, progress.value, wrong.value, failed.value] = [true, null, [], false];
+}
+
+function end(): void {
+  worker?.terminate();
+  worker = null;
+  running.value = false;
+}
+
+export function markSetUp(mark: string, stands: boolean): void {
+  if (!found.value) return;
+  const others = found.value.setUp.filter((each) => each !== mark);
+  found.value = { ...found.value, setUp: stands ? [...others, mark] : others };
+}
+
+export const forgetSets = (): void => void (found.value = null);
+
+function keptChosen(): Chosen | null {
+  try {
+    const chosen = JSON.parse(kept('sets') ?? 'null') as Chosen | null;
+    return chosen && Array.isArray(chosen.result.sets) && Array.isArray(chosen.setUp)
+      ? chosen
+      : null;
+  } catch {
+    return null;
+  }
+}

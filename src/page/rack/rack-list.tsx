@@ -1,0 +1,115 @@
+/** The staves on the rack, the latest first, and the way from and to a file. */
+import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import type { StockStave } from '../../index.js';
+import { download } from '../file/download.js';
+import { units } from '../state/store.js';
+import { lengthWords, words } from '../words/index.js';
+import {
+  addTable,
+  bringBack,
+  canBringBack,
+  clearRack,
+  faults,
+  mayBeBung,
+  staves,
+  takeAway,
+} from './rack-state.js';
+import { savedRack } from './rack-text.js';
+
+export function RackList(): JSX.Element {
+  const { rack } = words.value;
+  return (
+    <section aria-label={rack.list}>
+      <RackFiles />
+      <Faults />
+      <div class="staves" tabIndex={0} aria-label={rack.list} role="group">
+        <ul>
+          {[...staves.value].reverse().map((stave) => (
+            <Row key={stave.mark} stave={stave} />
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}
+
+function Row({ stave: { mark, width, bung } }: { stave: StockStave }): JSX.Element {
+  const { rack } = words.value;
+  return (
+    <li>
+      <b>{mark}</b> <span>{lengthWords(width, 2)}</span>
+      <button
+        type="button"
+        aria-pressed={bung === true}
+        aria-label={rack.bungOf(mark)}
+        onClick={() => mayBeBung(mark, bung === true ? null : true)}
+      >
+        {rack.bung}
+      </button>
+      <button type="button" aria-label={rack.remove(mark)} onClick={() => takeAway([mark])}>
+        ×
+      </button>
+    </li>
+  );
+}
+
+function RackFiles(): JSX.Element {
+  const { rack } = words.value;
+  const input = useRef<HTMLInputElement>(null);
+  const opened = async (): Promise<void> => {
+    const file = input.current?.files?.[0];
+    if (file) addTable(await file.text());
+    if (input.current) input.current.value = '';
+  };
+  const save = (): void =>
+    download({ name: 'rack.csv', content: savedRack(staves.value, units.value) });
+  return (
+    <div class="tools">
+      <button type="button" onClick={() => input.current?.click()}>
+        {rack.open}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".csv,.txt,text/csv"
+        aria-label={rack.open}
+        hidden
+        onChange={() => void opened()}
+      />
+      <button type="button" disabled={staves.value.length === 0} onClick={save}>
+        {rack.save}
+      </button>
+      <button type="button" disabled={staves.value.length === 0} onClick={clearRack}>
+        {rack.clear}
+      </button>
+      <button type="button" disabled={!canBringBack.value} onClick={bringBack}>
+        {rack.bringBack}
+      </button>
+    </div>
+  );
+}
+
+/** As many as help: the rest is mended by then, or of the same kind. */
+const mostFaults = 6;
+
+function Faults(): JSX.Element | null {
+  const { rack } = words.value;
+  if (faults.value.length === 0) return null;
+  const refused = faults.value.some(({ severity }) => severity === 'error');
+  return (
+    <div class="refusal" role="alert">
+      {refused && <p>{rack.nothingTaken}</p>}
+      <ul>
+        {faults.value.slice(0, mostFaults).map(({ code, line, found, heading, detail }, i) => (
+          <li key={i}>
+            {rack.line(line)} {rack.faults[code](found === '' ? heading : found, detail)}
+          </li>
+        ))}
+      </ul>
+      <button type="button" onClick={() => (faults.value = [])}>
+        {words.value.close}
+      </button>
+    </div>
+  );
+}

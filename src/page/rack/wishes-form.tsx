@@ -1,0 +1,138 @@
+/** What the sets are to be like, and the button that has them chosen. */
+import type { JSX } from 'preact';
+import { units, vessel } from '../state/store.js';
+import { lengthWords, words } from '../words/index.js';
+import { failed, progress, running, startChoosing, stopChoosing, wrong } from './choosing.js';
+import { stock } from './rack-state.js';
+import { asMany, measured, noBung, typed, usual, wished } from './wishes-state.js';
+import type { WishBox } from './wishes.js';
+
+export function WishesForm(): JSX.Element {
+  const { rack } = words.value;
+  const count = usual.value?.count;
+  const lengthHint = (mm: number | null | undefined): string =>
+    typeof mm === 'number' ? lengthWords(mm) : '';
+  return (
+    <section aria-label={rack.choose}>
+      <div class="fields">
+        <Box box="vessels" label={rack.vessels} off={asMany.value} />
+        <Tick label={rack.asMany} on={asMany} />
+        <div class="field">
+          <label for="rack-measured">{rack.measuredAs}</label>
+          <select
+            id="rack-measured"
+            value={measured.value}
+            onChange={({ currentTarget }) =>
+              (measured.value = currentTarget.value === 'backed' ? 'backed' : 'blank')
+            }
+          >
+            <option value="blank">{rack.measured.blank}</option>
+            <option value="backed">{rack.measured.backed}</option>
+          </select>
+        </div>
+      </div>
+      <details>
+        <summary>{rack.more}</summary>
+        <div class="fields">
+          <Box box="count" label={rack.count} hint={count ? `${count.min}-${count.max}` : ''} />
+          <Box
+            box="tolerance"
+            label={rack.tolerance(units.value)}
+            hint={lengthHint(usual.value?.tolerance)}
+          />
+          <Box box="plane" label={rack.plane(units.value)} hint={lengthHint(usual.value?.plane)} />
+          <Box
+            box="bung"
+            label={rack.bungWidth(units.value)}
+            hint={lengthHint(usual.value?.bung)}
+            off={noBung.value}
+          />
+          <Tick label={rack.noBung} on={noBung} />
+        </div>
+      </details>
+      <Run />
+    </section>
+  );
+}
+
+interface BoxProps {
+  readonly box: WishBox;
+  readonly label: string;
+  readonly hint?: string;
+  readonly off?: boolean;
+}
+
+function Box({ box, label, hint = '', off = false }: BoxProps): JSX.Element {
+  const problem = 'problems' in wished.value ? wished.value.problems[box] : undefined;
+  return (
+    <div class={problem ? 'field bad' : 'field'}>
+      <label for={`rack-${box}`}>{label}</label>
+      <input
+        id={`rack-${box}`}
+        value={typed.value[box]}
+        placeholder={hint}
+        disabled={off}
+        autoComplete="off"
+        aria-invalid={problem !== undefined}
+        aria-describedby={`rack-${box}-said`}
+        onInput={({ currentTarget }) =>
+          (typed.value = { ...typed.value, [box]: currentTarget.value })
+        }
+      />
+      <div class="sayings" id={`rack-${box}-said`} aria-live="polite">
+        {problem && <p>{problemText(problem)}</p>}
+      </div>
+    </div>
+  );
+}
+
+function problemText(problem: keyof typeof words.value.problems | 'no-vessels' | 'no-count') {
+  const { rack, problems } = words.value;
+  return problem === 'no-vessels' || problem === 'no-count'
+    ? rack.problems[problem]
+    : problems[problem];
+}
+
+function Tick({ label, on }: { label: string; on: typeof asMany }): JSX.Element {
+  return (
+    <div class="ticks">
+      <label>
+        <input
+          type="checkbox"
+          checked={on.value}
+          onChange={({ currentTarget }) => (on.value = currentTarget.checked)}
+        />
+        {label}
+      </label>
+    </div>
+  );
+}
+
+function Run(): JSX.Element {
+  const { rack } = words.value;
+  const ready = vessel.value && stock.value && 'wishes' in wished.value;
+  return (
+    <>
+      <div class="tools">
+        <button
+          type="button"
+          class="main"
+          disabled={running.value || !ready || stock.value?.staves.length === 0}
+          onClick={startChoosing}
+        >
+          {rack.choose}
+        </button>
+        <button type="button" disabled={!running.value} onClick={stopChoosing}>
+          {rack.stop}
+        </button>
+      </div>
+      <p class="said" role="status">
+        {running.value && (progress.value ? rack.progress(progress.value) : rack.searching)}
+        {failed.value && rack.failed}
+        {wrong.value.map(({ code, found, allowed }) => (
+          <span key={code}>{rack.wrong[code](found, allowed)} </span>
+        ))}
+      </p>
+    </>
+  );
+}

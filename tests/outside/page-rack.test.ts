@@ -1,0 +1,112 @@
+/** From widths to sets in a real browser, from the single file and without a network: the search runs in a worker from a blob. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { matchStaves, planVessel, readStock, requestFor } from '../../src/index.js';
+import { begin, fileFrom, PageInBrowser, root, settled } from './page.js';
+
+let workshop: PageInBrowser;
+let page: Page;
+beforeAll(async () => {
+  workshop = await PageInBrowser.start();
+  page = await workshop.open();
+  await begin(page, 'wine-cask-225');
+  await page.locator('.handle').click();
+});
+afterAll(() => workshop.browser.close());
+
+const said = () => page.locator('#rack-width-said').innerText();
+const list = join(root, 'templates/rack-invented.csv');
+
+it('widths are typed one after the other, wrong ones stay to be mended', async () => {
+  for (const text of ['71.5', '72,5', '2 13/16', '66 mm']) {
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  }
+  expect(await said()).toBe('4: 66.0 mm. 4 staves on the rack.');
+  await page.keyboard.type('7x');
+  await page.keyboard.press('Enter');
+  expect(await said()).toContain('no length');
+  expect(await page.locator('#rack-width').inputValue()).toBe('7x');
+  await page.locator('#rack-width').fill('');
+  expect(await page.locator('.handle').innerText()).toContain('4 staves');
+});
+
+it('a list that is broken takes nothing, and says where', async () => {
+  const input = page.locator('.rack input[type=file]');
+  const buffer = Buffer.from('mark,width\nX1,70\nX1,seventy\n');
+  await input.setInputFiles({ name: 'rack.csv', mimeType: 'text/csv', buffer });
+  await page.getByRole('alert').waitFor();
+  expect(await page.getByRole('alert').innerText()).toMatch(/Line 3: .*X1/);
+  expect(await page.locator('.handle').innerText()).toContain('4 staves');
+  await page.getByRole('button', { name: 'Empty the rack' }).click();
+  await page.locator('.handle:has-text("Rack of staves")').waitFor();
+  await page.getByRole('button', { name: 'Bring them back' }).click();
+  await page.locator('.handle:has-text("4 staves")').waitFor();
+  await page.getByRole('button', { name: 'Empty the rack' }).click();
+  await input.setInputFiles(list);
+  await page.locator('.handle:has-text("118 staves")').waitFor();
+});
+
+it('chooses the sets that the command chooses', async () => {
+  await page.getByLabel('How many vessels').fill('2');
+  await page.getByRole('button', { name: 'Choose sets' }).click();
+  await page.locator('.set').nth(1).waitFor();
+  const spec = readFileSync(join(root, 'templates/wine-cask-225.yaml'), 'utf8');
+  const { vessel } = planVessel(spec, '');
+  const { stock } = readStock(readFileSync(list, 'utf8'), 'mm');
+  const result = await matchStaves(stock!, requestFor(vessel!, { vessels: 2 }));
+  for (const [i, set] of result.sets.entries()) {
+    const marks = await page.locator('.set').nth(i).locator('tbody th').allInnerTexts();
+    expect(marks.map((text) => text.replace(' (bung)', ''))).toEqual(
+      set.staves.map(({ mark }) => mark),
+    );
+  }
+  expect(await page.locator('.ring svg path').count()).toBeGreaterThan(10);
+}, 120_000);
+
+it('staves are marked as set up, which the browser keeps with the rack and the sets', async () => {
+  const boxes = page.locator('.set').first().getByRole('checkbox');
+  await boxes.nth(0).check();
+  await boxes.nth(1).check();
+  await page.reload();
+  await settled(page);
+  await page.locator('.handle').click();
+  expect(await page.locator('.set').first().innerText()).toContain('Set up: 2 of');
+  expect(await page.locator('.handle').innerText()).toContain('118 staves');
+});
+
+it('the rack is saved as the list that it was', async () => {
+  const file = await fileFrom(page, () =>
+    page.getByRole('button', { name: 'Save the list (CSV)' }).click(),
+  );
+  const saved = readStock(file.bytes.toString('utf8'), 'mm').stock!;
+  const given = readStock(readFileSync(list, 'utf8'), 'mm').stock!;
+  expect(saved.staves).toEqual(given.staves);
+});
+
+it('a set becomes the vessel that is drawn', async () => {
+  await page.getByRole('button', { name: 'Draw the vessel of this set' }).first().click();
+  await settled(page);
+  expect(await page.locator('h1').innerText()).toContain('Set 1');
+  await page.getByRole('tab', { name: 'As text' }).click();
+  expect(await page.locator('#spec-text').inputValue()).toContain('widths:');
+});
+
+it('a search is stopped', async () => {
+  await page.locator('.handle').click();
+  await page.getByLabel('as many as the rack gives').check();
+  await page.getByText('How near, how many staves, planing, bung stave').click();
+  await page.getByLabel('Diameter may be off by, mm').fill('0.01');
+  await page.getByLabel('Planed off a set at most, mm').fill('0');
+  await page.getByRole('button', { name: 'Choose sets' }).click();
+  const stop = page.getByRole('button', { name: 'Stop, and take the best so far' });
+  await stop.click();
+  await page.locator('button:has-text("Choose sets"):not([disabled])').waitFor();
+  expect(await page.locator('.sets').innerText()).toContain('The search was stopped');
+}, 60_000);
+
+it('the browser had nothing to complain of', () => {
+  expect(workshop.complaints).toEqual([]);
+});
