@@ -16,7 +16,7 @@ import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { oneOf } from './option-values.js';
 import { planSpecs } from './plans.js';
-import { oneLine } from './say.js';
+import { refuse } from './refuse.js';
 import { voiceOf } from './voice.js';
 
 interface Options extends Speaking {
@@ -82,9 +82,4 @@ function stepOf(text: string | undefined, vessel: Vessel, posture: Posture): num
   return fullDip(vessel, posture) / step < mostDipRows - 1
     ? step
     : `--step: ${text} ${units} makes more than ${mostDipRows} rows`;
-}
-
-function refuse(text: string, io: Io): 2 {
-  io.err(oneLine(text));
-  return exitCode.badInput;
 }

@@ -15,7 +15,7 @@ import type { Io } from './io.js';
 import { addLanguage } from './language-option.js';
 import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
 import { planSpecs, sayWarnings, type Planned } from './plans.js';
-import { oneLine } from './say.js';
+import { refuse } from './refuse.js';
 import { voiceOf, type Voice } from './voice.js';
 import { writeAsTheyCome } from './write-whole.js';
 
@@ -131,9 +131,4 @@ async function write(
   if (refusal !== null) return refuse(refusal, io);
   if (!options.quiet) io.out(drawReport(shown.flat(), words));
   return exitCode.done;
-}
-
-function refuse(text: string, io: Io): 2 {
-  io.err(oneLine(text));
-  return exitCode.badInput;
 }

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { planVessel, writeSpec, type Message, type Spec } from '../index.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import type { Io } from './io.js';
+import { refuse } from './refuse.js';
 import { messageLine, oneLine } from './say.js';
 import { englishVoice, type Voice } from './voice.js';
 import { writeWhole } from './write-whole.js';
@@ -33,10 +34,7 @@ export function giveSpec(
       replace === true,
       voice.words.files,
     );
-    if (refusal !== null) {
-      io.err(oneLine(refusal));
-      return exitCode.badInput;
-    }
+    if (refusal !== null) return refuse(refusal, io);
   }
   if (quiet) return exitCode.done;
   for (const message of messages) io.err(messageLine(message, voice.words));

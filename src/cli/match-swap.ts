@@ -8,6 +8,7 @@ import type { Io } from './io.js';
 import { swapFaults } from './match-faults.js';
 import type { MatchOptions } from './match-options.js';
 import type { MatchWords } from './match-words.js';
+import { refuse } from './refuse.js';
 import { oneLine } from './say.js';
 
 interface Ring {
@@ -24,16 +25,11 @@ export function swap(
 ): ExitCode {
   const ring = ringOf(vessel, stock, request);
   const broken = ring?.staves.findIndex(({ mark }) => mark === options.swap.trim()) ?? -1;
-  if (!ring || broken < 0) {
-    io.err(oneLine(ring ? swapFaults.unknown(options.swap) : swapFaults.noRing));
-    return exitCode.badInput;
-  }
+  if (!ring || broken < 0)
+    return refuse(ring ? swapFaults.unknown(options.swap) : swapFaults.noRing, io);
   const spares = stock.staves.filter(({ mark }) => !ring.taken.has(mark));
   const found = swapStave({ ring: ring.staves, broken, spares, request });
-  if (!found) {
-    io.err(oneLine(swapFaults.open));
-    return exitCode.badInput;
-  }
+  if (!found) return refuse(swapFaults.open, io);
   io.out(options.json ? swapJson(vessel.spec, found) : swapText(vessel.spec, ring, found, words));
   return found.replacements.length > 0 ? exitCode.done : exitCode.no;
 }

@@ -29,6 +29,7 @@ import { matchText } from './match-text.js';
 import { matchWords, type MatchWords } from './match-words.js';
 import { oneOf } from './option-values.js';
 import { planSpecs } from './plans.js';
+import { refuse } from './refuse.js';
 import { messageLine, oneLine } from './say.js';
 import { fetchSource, mostOfRackList } from './source.js';
 import { voiceOf, type Voice } from './voice.js';
@@ -200,10 +201,7 @@ async function give(
     return exitCode.no;
   }
   const refusal = writeWhole(files, options.replace === true, voice.words.files);
-  if (refusal !== null) {
-    io.err(oneLine(refusal));
-    return exitCode.badInput;
-  }
+  if (refusal !== null) return refuse(refusal, io);
   if (!options.quiet && !options.json) io.out(wrote(files.length, result.sets.length, out, words));
   return exitCode.done;
 }

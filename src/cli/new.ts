@@ -5,6 +5,7 @@ import type { Command } from 'commander';
 import { nearest } from '../index.js';
 import { exitCode, type Answer } from './exit-code.js';
 import type { Io } from './io.js';
+import { refuse } from './refuse.js';
 import { oneLine } from './say.js';
 import { writeWhole } from './write-whole.js';
 
@@ -44,11 +45,11 @@ function begin(template: string | undefined, options: Options, io: Io): 0 | 2 {
     io.out(listText(folder, names));
     return exitCode.done;
   }
-  if (template === undefined) return refuse('which template?', names, io);
+  if (template === undefined) return refuseName('which template?', names, io);
   if (!names.includes(template)) {
     const meant = nearest(template, names);
     const hint = meant ? ` (did you mean ${meant}?)` : '';
-    return refuse(`there is no template ${template}${hint}.`, names, io);
+    return refuseName(`there is no template ${template}${hint}.`, names, io);
   }
   return give(readFileSync(join(folder, `${template}.yaml`), 'utf8'), options, io);
 }
@@ -71,9 +72,8 @@ function titleIn(path: string): string {
   return title?.[1]?.replace(/^(['"])(.*)\1$/, '$2') ?? '';
 }
 
-function refuse(text: string, names: readonly string[], io: Io): 2 {
-  io.err(oneLine(`${text} The templates: ${names.join(', ')}`));
-  return exitCode.badInput;
+function refuseName(text: string, names: readonly string[], io: Io): 2 {
+  return refuse(`${text} The templates: ${names.join(', ')}`, io);
 }
 
 function give(text: string, { out, replace, quiet }: Options, io: Io): 0 | 2 {
@@ -82,10 +82,7 @@ function give(text: string, { out, replace, quiet }: Options, io: Io): 0 | 2 {
     return exitCode.done;
   }
   const refusal = writeWhole([{ path: resolve(io.folder, out), content: text }], replace === true);
-  if (refusal !== null) {
-    io.err(oneLine(refusal));
-    return exitCode.badInput;
-  }
+  if (refusal !== null) return refuse(refusal, io);
   if (!quiet) io.out(oneLine(`wrote ${out}; next: staveloft check ${out}`));
   return exitCode.done;
 }

@@ -28,18 +28,24 @@ function known<T extends string>(text: string, allowed: readonly T[]): T {
   throw new InvalidArgumentError(`"${text}" is none of ${allowed.join(', ')}${hint}.`);
 }
 
+/** `99.6x99.8`: two numbers; null when the text isn't so. */
+function twoOf(text: string): [number, number] | null {
+  const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*$/i.exec(text);
+  return match && [Number(match[1]), Number(match[2])];
+}
+
 /** A printer that is further off than this has scaled the page on purpose, which is better switched off. */
 const printedRange = { least: 90, most: 110 };
 
 /** `99.6x99.8`: what 100 mm across and along the page came out as. */
 export function printedOf(text: string): { across: number; along: number } {
-  const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*$/i.exec(text);
-  if (!match)
+  const sides = twoOf(text);
+  if (!sides)
     throw new InvalidArgumentError(
       'Measure the 100 mm square across and along the page, in mm: 99.6x99.8.',
     );
-  const [across, along] = [Number(match[1]), Number(match[2])];
-  for (const side of [across, along])
+  const [across, along] = sides;
+  for (const side of sides)
     if (side < printedRange.least || side > printedRange.most)
       throw new InvalidArgumentError(
         `A side of ${side} mm is too far from 100 (${printedRange.least} to ${printedRange.most}): print at actual size, 100 %, first.`,
@@ -65,9 +71,8 @@ export interface Plank {
 
 /** `2000x250`: length along the grain and width, in the units of the spec. */
 export function plankOf(text: string): Plank {
-  const match = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*$/i.exec(text);
-  const [length, width] = [Number(match?.[1]), Number(match?.[2])];
-  if (!(length > 0 && width > 0))
+  const [length, width] = twoOf(text) ?? [0, 0];
+  if (length === 0 || width === 0)
     throw new InvalidArgumentError(
       'Give the length along the grain and the width, such as 2000x250.',
     );

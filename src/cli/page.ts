@@ -7,7 +7,7 @@ import { exitCode, type Answer, type ExitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { servePage, type PageServer } from './page-server.js';
 import { reasonOf } from './reason.js';
-import { oneLine } from './say.js';
+import { refuse } from './refuse.js';
 import { cliWords } from './words.js';
 
 interface Options {
@@ -53,8 +53,7 @@ async function page({ port, open }: Options, io: Io): Promise<ExitCode> {
   try {
     server = await servePage(folder, port);
   } catch (error) {
-    io.err(oneLine(`port ${port} cannot be used: ${reasonOf(error, cliWords.en.files)}`));
-    return exitCode.badInput;
+    return refuse(`port ${port} cannot be used: ${reasonOf(error, cliWords.en.files)}`, io);
   }
   io.out(`the page is at ${server.address} until you press Ctrl+C\n`);
   if (open) io.show(server.address);

@@ -15,6 +15,7 @@ import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
 import { readFolder } from './prove-folder.js';
 import { proveErrors, proveJson, proveText } from './prove-text.js';
+import { refuse } from './refuse.js';
 import { oneLine } from './say.js';
 import { voiceOf } from './voice.js';
 import type { CliWords } from './words.js';
@@ -104,9 +105,4 @@ function say(
   if (json) io.out(proveJson(proof));
   else if (quiet) io.err(proveErrors(proof, folder, words));
   else io.out(proveText(proof, folder, title, words));
-}
-
-function refuse(text: string, io: Io): 2 {
-  io.err(oneLine(text));
-  return exitCode.badInput;
 }

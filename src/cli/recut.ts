@@ -8,7 +8,7 @@ import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
 import { recutText } from './recut-text.js';
-import { oneLine } from './say.js';
+import { refuse } from './refuse.js';
 import { voiceOf } from './voice.js';
 
 interface Options extends Giving, Speaking {
@@ -49,10 +49,7 @@ async function recutSpec(name: string, options: Options, io: Io): Promise<ExitCo
   const planned = (await planSpecs([name], io, voice))?.[0];
   if (!planned) return exitCode.badInput;
   const recutting = recuttingOf(options, planned.vessel);
-  if (typeof recutting === 'string') {
-    io.err(oneLine(recutting));
-    return exitCode.badInput;
-  }
+  if (typeof recutting === 'string') return refuse(recutting, io);
   const { spec } = planned.vessel;
   const made = recut(spec, recutting);
   if ('issues' in made) return whyNot(made.spec, io, voice);

@@ -15,6 +15,7 @@ import type { Io } from './io.js';
 import { oneOf } from './option-values.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
+import { refuse } from './refuse.js';
 import { oneLine } from './say.js';
 import { sizeText } from './size-text.js';
 import { voiceOf, type Voice } from './voice.js';
@@ -76,10 +77,7 @@ async function size(name: string, options: Options, io: Io): Promise<ExitCode> {
   if (!planned) return exitCode.badInput;
   const { spec } = planned.vessel;
   const length = staveLength === undefined ? undefined : givenLength(staveLength, spec.units);
-  if (length === null) {
-    io.err(oneLine(noLength('--stave-length', staveLength ?? '', spec.units)));
-    return exitCode.badInput;
-  }
+  if (length === null) return refuse(noLength('--stave-length', staveLength ?? '', spec.units), io);
   const request = { litres, keep, ...(length !== undefined && { staveLength: length }) };
   const found = sizeFor(spec, request);
   if ('unreachable' in found) return unreachable(found.unreachable, request, voice, io);
