@@ -96,16 +96,17 @@ export function isBeside(segment: Segment, point: Point): boolean {
   return Math.abs(segment.sweep) > Math.PI ? pastStart || beforeEnd : pastStart && beforeEnd;
 }
 
-/** Point and unit tangent after a length along the segment's circle or line; any length, also negative. */
-export function placeOn(segment: Segment, length: number): { point: Point; tangent: Point } {
-  const angle = segment.curvature * length;
-  const half = angle / 2;
+/** Point after a length along the segment's circle or line; any length, also negative. */
+export function pointOn({ from, fromTangent, curvature }: Segment, length: number): Point {
+  const half = (curvature * length) / 2;
   const chord = half === 0 ? length : (length * Math.sin(half)) / half;
-  const { from, fromTangent } = segment;
-  return {
-    point: along(from, turned(fromTangent, half), chord),
-    tangent: turned(fromTangent, angle),
-  };
+  return along(from, turned(fromTangent, half), chord);
+}
+
+/** The same point, and the unit tangent there. */
+export function placeOn(segment: Segment, length: number): { point: Point; tangent: Point } {
+  const tangent = turned(segment.fromTangent, segment.curvature * length);
+  return { point: pointOn(segment, length), tangent };
 }
 
 /** Bulge of an arc that leaves in the unit direction `tangent` and spans `chord`. */

@@ -6,7 +6,7 @@ import { letteringBox, printable } from '../drawing/lettering.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
-import { segmentsOf } from '../geometry/segment.js';
+import { pointOn, segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { inkOf } from './ink.js';
@@ -75,18 +75,12 @@ function boxOf(lettering: Lettering): Bounds {
 }
 
 function addPointsAlong(curve: Curve, samples: number[]): void {
-  for (const { from, to, fromTangent, curvature, length } of segmentsOf(curve)) {
+  for (const segment of segmentsOf(curve)) {
+    const { length, to } = segment;
     const count = Math.max(1, Math.ceil(length / sampling));
     for (let i = 0; i < count; i++) {
-      // as `placeOn` has it: the chord to a point of the arc leaves at half its angle
-      const reach = (length * i) / count;
-      const half = (curvature * reach) / 2;
-      const chord = half === 0 ? reach : (reach * Math.sin(half)) / half;
-      const [cos, sin] = half === 0 ? [1, 0] : [Math.cos(half), Math.sin(half)];
-      samples.push(
-        from.x + chord * (fromTangent.x * cos - fromTangent.y * sin),
-        from.y + chord * (fromTangent.x * sin + fromTangent.y * cos),
-      );
+      const { x, y } = pointOn(segment, (length * i) / count);
+      samples.push(x, y);
     }
     samples.push(to.x, to.y);
   }
