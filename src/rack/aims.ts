@@ -1,5 +1,6 @@
 /** What makes one answer better than another, in the order in which the aims count. */
 
+import { sum } from './sum.js';
 import { closesAt } from './closing.js';
 import { leastPlaning } from './planing.js';
 import type { Pool } from './pool.js';
@@ -117,8 +118,4 @@ const SAME_REST = 1e-5;
 
 function compareRest(a: number, b: number): number {
   return Math.abs(a - b) < SAME_REST ? 0 : a - b;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -4,6 +4,7 @@
  * an amount beside it of its own. Priced sum by sum, with a third multiplier for the steps, they are found all the same.
  */
 
+import { sum } from './sum.js';
 import type { StaveClass } from './classes.js';
 import { measuringStep } from './step.js';
 import { price, type LossLimit, type Pricing, type UnionQuestion } from './union.js';
@@ -163,8 +164,4 @@ class Filler {
 
 function free({ staves, standing }: StaveClass): number {
   return staves.length - standing;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

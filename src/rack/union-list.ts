@@ -4,6 +4,7 @@
  * number of ways in a half is about the root of the number of choices.
  */
 
+import { sum } from './sum.js';
 import type { Effort } from './effort.js';
 import {
   countIn,
@@ -177,8 +178,4 @@ function listed(
     return { numbers, offMiddle: pricing.most - loss };
   });
   return { unions, areAll };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,0 +1,4 @@
+/** All values together; nothing for none. */
+export function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
