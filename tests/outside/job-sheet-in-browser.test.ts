@@ -1,22 +1,16 @@
 /** Chromium prints the page of a job sheet on two sheets of A4, in every language. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { chromium, type Browser } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { languages, planVessel, renderVessel } from '../../src/index.js';
+import { startChromium } from './chromium.js';
 
 const templates = ['wine-cask-225', 'cask-110', 'keg-30'];
 
 let browser: Browser;
 beforeAll(async () => {
-  const quiet = [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ];
-  browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: quiet });
+  browser = await startChromium();
 });
 afterAll(() => browser.close());
 

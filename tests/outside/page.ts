@@ -3,8 +3,9 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { buildPage } from '../../scripts/build-page.js';
+import { startChromium } from './chromium.js';
 
 export const root = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -17,12 +18,10 @@ export class PageInBrowser {
   ) {}
 
   /** `graphics`: how the browser draws in space; not at all unless told. */
-  static async start(graphics = ['--disable-gpu']): Promise<PageInBrowser> {
+  static async start(graphics?: readonly string[]): Promise<PageInBrowser> {
     const folder = mkdtempSync(join(tmpdir(), 'staveloft-page-'));
     await buildPage(folder, () => '');
-    const args = ['--no-sandbox', ...graphics, '--disable-background-networking'];
-    const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args });
-    return new PageInBrowser(folder, browser, []);
+    return new PageInBrowser(folder, await startChromium(graphics), []);
   }
 
   /** A visit of somebody who was never here before, and has no network; to the single file unless to an address. */

@@ -1,10 +1,11 @@
 /** Chromium shows an SVG at the size in millimetres that its drawing has: 1 CSS mm is 96 / 25.4 pixels. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { chromium, type Browser } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { drawVessel, planVessel, renderVessel } from '../../src/index.js';
+import { startChromium } from './chromium.js';
 
 const pixelsPerMillimetre = 96 / 25.4;
 const text = readFileSync(
@@ -15,14 +16,7 @@ const vessel = planVessel(text, 'wine-cask-225.yaml').vessel!;
 
 let browser: Browser;
 beforeAll(async () => {
-  const quiet = [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ];
-  browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: quiet });
+  browser = await startChromium();
 });
 afterAll(() => browser.close());
 
