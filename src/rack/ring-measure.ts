@@ -76,7 +76,8 @@ export function measureRing(facts: RingFacts, order: readonly number[]): RingMea
   return { unevenJoints, imbalance, lowNeighbours, narrowPairs, jointsInLine, measure };
 }
 
-function shortOfMean({ widths, meanWidth }: RingFacts, stave: number): number {
+/** By how much a stave falls short of the mean width. */
+export function shortOfMean({ widths, meanWidth }: RingFacts, stave: number): number {
   // equal widths fall short of their own mean by rounding only
   const short = meanWidth - widths[stave]!;
   return short > 1e-9 ? short : 0;
@@ -109,7 +110,7 @@ function joints(facts: RingFacts, order: readonly number[]) {
 }
 
 /** 1 for a stave joint on a head-board joint, falling to 0 at `IN_LINE` from the nearest. */
-function inLine({ headJoints, diameter }: RingFacts, azimuth: number): number {
+export function inLine({ headJoints, diameter }: RingFacts, azimuth: number): number {
   const turn = 2 * Math.PI;
   const at = azimuth < 0 ? azimuth + turn : azimuth % turn;
   let nearest = Infinity;

@@ -2,6 +2,7 @@
 
 import { measureRing, type RingFacts, type RingMeasure } from './ring-measure.js';
 import type { Random } from './random.js';
+import { RingSums } from './ring-swaps.js';
 
 export interface RingQuestion {
   readonly facts: RingFacts;
@@ -93,15 +94,20 @@ function alternate(
 /** Exchanges two places at a time as long as that helps. */
 function exchangePlaces(facts: RingFacts, { order, free }: Seats): OrderedRing {
   let measure = measureRing(facts, order);
+  let sums = new RingSums(facts, order);
   for (let helped = true; helped;) {
     helped = false;
     for (const [k, a] of free.entries())
-      for (const b of free.slice(k + 1)) {
+      for (let l = k + 1; l < free.length; l++) {
+        const b = free[l]!;
         if (facts.widths[order[a]!] === facts.widths[order[b]!]) continue;
+        const limit = measure.measure + ROUNDING;
+        if (sums.measureAfter(a, b, limit) > limit) continue;
         swap(order, a, b);
         const next = measureRing(facts, order);
         if (next.measure < measure.measure - LEAST_GAIN) {
           measure = next;
+          sums = new RingSums(facts, order);
           helped = true;
         } else swap(order, a, b);
       }
@@ -109,6 +115,8 @@ function exchangePlaces(facts: RingFacts, { order, free }: Seats): OrderedRing {
   return { order: [...order], measure };
 }
 
+/** Running sums stray from the measure by less than this, mm. */
+const ROUNDING = 1e-6;
 /** Smaller gains than this are rounding, mm. */
 const LEAST_GAIN = 1e-9;
 
