@@ -54,10 +54,13 @@ function priceOnGrid(question: UnionQuestion): Pricing | null {
   const { window } = question;
   const [least, most] = [filler.mixture(0, 1), filler.mixture(0, -1)];
   if (least > window.high || most < window.low) return null;
+  // a window that the best choice reaches unasked needs no price, else the nearer of its ends is aimed at
+  const unasked = filler.mixture(1, 0);
+  if (unasked >= window.low && unasked <= window.high) return filler.pricing(0);
+  const nearest = unasked > window.high ? window.high : window.low;
   // at the very edge of what can be reached, prices have no end
   const inside = (most - least) / 1000;
-  const middle = (window.low + window.high) / 2;
-  const target = Math.min(most - inside, Math.max(least + inside, middle));
+  const target = Math.min(most - inside, Math.max(least + inside, nearest));
   const tooMuch = (price: number): boolean => filler.mixture(1, price) > target;
   let [low, high] = bracket(tooMuch);
   for (let turn = 0; turn < TURNS; turn++) {

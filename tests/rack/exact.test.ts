@@ -4,6 +4,7 @@ import { aimsOf } from '../../src/rack/aims.js';
 import { upperBound } from '../../src/rack/bound.js';
 import { chooseExactly, type ExactAnswer } from '../../src/rack/exact.js';
 import { makePool } from '../../src/rack/pool.js';
+import { seeded } from '../../src/rack/random.js';
 import type { MatchRequest } from '../../src/rack/request.js';
 import type { Stock } from '../../src/rack/stock.js';
 import { bruteForce } from './brute-force.js';
@@ -95,5 +96,18 @@ describe('the exact method', () => {
     expect(provenBest).toBe(true);
     expect(aims![0]).toBe(upperBound);
     expect(aims![1]).toBe(0);
+  });
+
+  // most widths near the middle: the best choice lies where the widths' spread is nearly all that it can be
+  it.each([
+    { count: 58, seed: 1 },
+    { count: 70, seed: 2 },
+  ])('proves the best where widths gather about the middle: %j', ({ count, seed }) => {
+    const random = seeded(seed);
+    const gathered = (): number => 60 + (40 * (random.unit() + random.unit() + random.unit())) / 3;
+    const widths = Array.from({ length: count }, () => Math.round(gathered() / 0.5) * 0.5);
+    const { aims, provenBest } = answerTo(stockOf(widths), asked());
+    expect(provenBest).toBe(true);
+    expect(aims!.slice(0, 3)).toEqual([1, 0, 0]);
   });
 });
