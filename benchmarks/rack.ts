@@ -51,6 +51,8 @@ const many = [
   ['20,000 ordinary, the same', shapes.ordinary, 20_000, 0.5, exactly, 'under 15 s'],
   ['2,000 gathered about the middle, the same', shapes.gathered, 2000, 0.5, exactly, ''],
   ['2,000 ordinary, read to 1/16 in, the same', shapes.ordinary, 2000, sixteenth, exactly, ''],
+  ['2,000 ordinary, read to 2 mm, the same', shapes.ordinary, 2000, 2, exactly, ''],
+  ['2,000 ordinary, read to 5 mm, the same', shapes.ordinary, 2000, 5, exactly, ''],
   ['2,000 in two clusters', shapes.clusters, 2000, 0.5, {}, 'within one'],
   ['2,000, few of them wide', shapes.fewWide, 2000, 0.5, { bung: 110 }, 'within one'],
   [

@@ -2,8 +2,10 @@
 
 import { aimsOf, closeSet, compareAims, type ClosedSet } from './aims.js';
 import { upperBound, type Bound } from './bound.js';
+import { classesOf } from './classes.js';
 import type { Driver } from './drive.js';
 import { chooseExactly, type ExactAnswer } from './exact.js';
+import { mostOnGrid } from './kind-attempt.js';
 import type { Pool } from './pool.js';
 import type { Shortfall } from './request.js';
 import { search, type SearchState } from './search.js';
@@ -21,12 +23,12 @@ export interface Choice {
 export async function choose(pool: Pool, driver: Driver): Promise<Choice> {
   const bound = upperBound(pool);
   const exact = isSmall(pool, bound.sets) ? await chooseSmall(pool, bound.sets, driver) : null;
-  const most = exact?.upperBound ?? bound.sets;
+  const most = exact?.upperBound ?? mostOnGrid(pool, classesOf(pool), bound.sets);
   const sets = exact?.provenBest ? exact.sets! : await searchFor(pool, most, exact, driver);
   return {
     sets: inOrder(pool, sets),
     upperBound: most,
-    provenBest: exact?.provenBest ?? bound.sets === 0,
+    provenBest: exact?.provenBest ?? most === 0,
     shortfall: shortfallOf(pool, { ...bound, proven: most }, sets.length, driver.stopped),
   };
 }

@@ -3,6 +3,7 @@
 import { aimsOf, closeSet, compareAims, type ClosedSet } from './aims.js';
 import { classesOf, type StaveClass } from './classes.js';
 import { deal } from './deal.js';
+import { attemptOnGrid } from './kind-attempt.js';
 import type { Layout } from './layout.js';
 import { balance, mend, openSets, refine, type Goal } from './mend.js';
 import { chooseStaves, totalCounts } from './plan.js';
@@ -56,6 +57,10 @@ function* attempts(pool: Pool, classes: readonly StaveClass[], sets: number): Ge
   const standing = pool.standing.length;
   for (const allowed of plane > 0 ? [0, plane] : [0]) {
     const window = closingWindows(pool, tolerance, allowed).inner;
+    const onGrid = standing === 0 ? attemptOnGrid(pool, classes, sets, window) : null;
+    if (onGrid) yield { ...onGrid, goal: goalFor(pool, onGrid.used, sets, window, count) };
+    // of other counts the steps don't come right
+    if (onGrid) continue;
     for (const total of totalCounts(pool, classes, sets, window).slice(0, COUNTS_TRIED)) {
       const counts = evenCounts(total, sets);
       if (standing > counts[0]!) continue;

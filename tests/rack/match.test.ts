@@ -187,7 +187,7 @@ describe('a search that is stopped', () => {
         breaths++;
         await Promise.resolve();
       },
-      shouldStop: () => breaths > 40,
+      shouldStop: () => breaths > 4,
     });
     expect(verifyMatch(stock, request, result)).toEqual([]);
     expect(result.shortfall!.reason).toBe('stopped');

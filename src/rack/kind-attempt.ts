@@ -1,0 +1,121 @@
+/** Which staves, in sets of which counts, make so many sets on a coarse grid: a plan by kinds made whole. */
+
+import type { StaveClass } from './classes.js';
+import { fitKinds } from './kind-rounding.js';
+import { gridOf, kindsOf, planKinds, type Grid, type Kind } from './kinds.js';
+import type { Pool } from './pool.js';
+import { sum } from './sum.js';
+import { closingWindows, type Window } from './window.js';
+
+export interface KindAttempt {
+  readonly used: readonly number[];
+  /** of each set, larger ones first */
+  readonly counts: readonly number[];
+}
+
+/** No more sets than this, of `wanted`, whatever the method; `wanted` itself when steps are no hindrance. */
+export function mostOnGrid(pool: Pool, classes: readonly StaveClass[], wanted: number): number {
+  const { tolerance, plane, count } = pool.request;
+  const { outer } = closingWindows(pool, tolerance, plane);
+  const grid = gridOf(classes, outer);
+  if (!grid || wanted === 0) return wanted;
+  const { most } = planKinds(pool, grid, kindsOf(grid, outer, count), wanted);
+  return Math.min(wanted, Math.floor(most + ROUNDING));
+}
+
+/** What the most sets may be out by from rounding. */
+const ROUNDING = 1e-6;
+
+/** How much of what a kind's sum may vary by is left unused on each side, so that single sets have some ease. */
+const MARGINS = [0.4, 0.3, 0.2, 0.1, 0];
+
+/** Null when widths lie on no coarse grid, or when no whole plan was found. `window`: in which sets close. */
+export function attemptOnGrid(
+  pool: Pool,
+  classes: readonly StaveClass[],
+  sets: number,
+  window: Window,
+): KindAttempt | null {
+  const grid = gridOf(classes, window);
+  if (!grid) return null;
+  const kinds = kindsOf(grid, window, pool.request.count);
+  for (const margin of MARGINS) {
+    const easy = kinds.map((kind) => narrowed(kind, margin));
+    const near = wholeKinds(pool, grid, easy, sets);
+    const whole = near && fitKinds(grid, kinds, near);
+    const taken = whole && wholeClasses(pool, grid, kinds, whole);
+    if (!taken) continue;
+    const used = classes.flatMap(({ staves }, k) => staves.slice(0, taken[k]));
+    const counts = kinds.flatMap(({ count }, i) => new Array<number>(whole[i]!).fill(count));
+    return { used, counts: counts.sort((a, b) => b - a) };
+  }
+  return null;
+}
+
+function narrowed(kind: Kind, margin: number): Kind {
+  const { low, high } = kind.beside;
+  const by = margin * (high - low);
+  return { ...kind, beside: { low: low + by, high: high - by } };
+}
+
+/** How much less a set is worth for each stave more or less than the sets take on average. */
+const ODD_COUNT = 0.002;
+
+/** How many sets of each kind, of counts as alike as may be. */
+function wholeKinds(pool: Pool, grid: Grid, kinds: readonly Kind[], sets: number): number[] | null {
+  const mean = pool.staves.length / sets;
+  const gains = kinds.map(({ count }) => 1 - ODD_COUNT * Math.abs(count - mean));
+  const { ofKind } = planKinds(pool, grid, kinds, sets, { gains });
+  if (sum(ofKind) < sets - ROUNDING) return null;
+  const whole = ofKind.map((many) => Math.floor(many + ROUNDING));
+  const byRest = [...ofKind.keys()].sort(
+    (a, b) => ofKind[b]! - whole[b]! - (ofKind[a]! - whole[a]!),
+  );
+  for (const kind of byRest.slice(0, Math.max(0, sets - sum(whole)))) whole[kind]!++;
+  return whole;
+}
+
+/** How many staves of each class these sets take; null when their steps can't be met. */
+function wholeClasses(
+  pool: Pool,
+  grid: Grid,
+  kinds: readonly Kind[],
+  whole: readonly number[],
+): number[] | null {
+  const { ofClass } = planKinds(pool, grid, kinds, sum(whole), { most: whole });
+  const count = sum(kinds.map((kind, i) => kind.count * whole[i]!));
+  const taken = ofClass.map((many) => Math.floor(many + ROUNDING));
+  const byRest = [...taken.keys()].sort(
+    (a, b) => ofClass[b]! - taken[b]! - (ofClass[a]! - taken[a]!),
+  );
+  for (let left = count - sum(taken); left > 0; left--) {
+    const next = byRest.find((k) => taken[k]! < grid.classes[k]!.staves.length);
+    if (next === undefined) return null;
+    taken[next]!++;
+    byRest.push(...byRest.splice(byRest.indexOf(next), 1));
+  }
+  const steps = sum(kinds.map((kind, i) => kind.steps * whole[i]!));
+  return putStepsRight(grid, taken, steps);
+}
+
+/** Exchanges one used stave with one of the rest at a time, as near to the steps wanted as may be. */
+function putStepsRight(grid: Grid, taken: number[], wanted: number): number[] | null {
+  const { steps, classes } = grid;
+  for (let turn = 0; turn <= MOST_TURNS; turn++) {
+    const short = wanted - sum(taken.map((many, k) => many * steps[k]!));
+    if (short === 0) return taken;
+    let best = { out: -1, into: -1, miss: Math.abs(short) };
+    for (const [out, many] of taken.entries())
+      for (const [into, { staves }] of classes.entries()) {
+        if (many === 0 || taken[into]! >= staves.length) continue;
+        const miss = Math.abs(short - (steps[into]! - steps[out]!));
+        if (miss < best.miss) best = { out, into, miss };
+      }
+    if (best.out < 0) return null;
+    taken[best.out]!--;
+    taken[best.into]!++;
+  }
+  return null;
+}
+
+const MOST_TURNS = 20;
