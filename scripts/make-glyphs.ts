@@ -80,22 +80,23 @@ const header = `/**
  * FONT-LICENSE.txt beside this file.
  *
  * A line is: code point (hexadecimal; none for the box that stands for every other character), advance width,
- * kerning (groups of a value and the characters that it applies to when they follow), outline (relative path
+ * kerning (groups of a value and the code points that it applies to when they follow), outline (relative path
  * commands m, l, h, v, q and z as in SVG, but y up), parted by tabs.
  */
 `;
 
-/** `-100:Aa -50:xy`: the values by which the characters that follow this one are moved. */
+/** `-100:41,61 -50:78`: the values by which the characters that follow this one are moved. */
 function kerning(font: Font, left: Glyph, rights: Glyph[], characters: string[]): string {
-  const groups = new Map<number, string>();
+  const groups = new Map<number, string[]>();
   rights.forEach((right, i) => {
     // The font's positioning table holds the same values; opentype.js 2.0.0 reads only this one right.
     const value = font.kerningPairs[`${left.index},${right.index}`] ?? 0;
     if (value === 0) return;
-    if (characters[i] === ' ') throw new Error('a space cannot stand in the list of followers');
-    groups.set(value, (groups.get(value) ?? '') + characters[i]!);
+    const code = characters[i]!.codePointAt(0)!.toString(16);
+    groups.set(value, [...(groups.get(value) ?? []), code]);
   });
-  return [...groups].map(([value, followers]) => `${value}:${followers}`).join(' ');
+  // as code points, so that all is plain ASCII: then so is every SVG, which takes half the memory
+  return [...groups].map(([value, codes]) => `${value}:${codes.join(',')}`).join(' ');
 }
 
 /** The outline as relative path commands; `y` is turned up again, as opentype.js hands it out downwards. */

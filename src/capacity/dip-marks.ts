@@ -2,7 +2,12 @@
 import { root } from '../geometry/quadrature.js';
 import type { Vessel } from '../vessel/vessel.js';
 import { fullDip, litresAtDip, type Posture } from './dip-table.js';
-import { capacityLitres } from './volume.js';
+import {
+  capacityLitres,
+  cubicMillimetresPerLitre,
+  holdingHeights,
+  volumeBetween,
+} from './volume.js';
 
 /** US liquid gallon, 231 cubic inches; imperial gallon, 4.54609 l by definition. */
 export const litresPer = { litre: 1, usGallon: 3.785411784, imperialGallon: 4.54609 } as const;
@@ -50,12 +55,10 @@ export function marksOf(filling: Filling, measure: Measure, room: MarkRoom): Dip
  */
 export function fillingOf(vessel: Vessel, posture: Posture): Filling {
   const full = fullDip(vessel, posture);
-  const known = withKnownRadii(vessel);
   const step = Math.PI / places;
   const dipOf = (u: number): number => (full * (1 - Math.cos(u))) / 2;
-  const litres = Array.from({ length: places + 1 }, (_, i) =>
-    litresAtDip(known, posture, dipOf(i * step)),
-  );
+  const dips = Array.from({ length: places + 1 }, (_, i) => dipOf(i * step));
+  const litres = posture === 'standing' ? addedUp(vessel, dips) : integrated(vessel, dips);
   const slopes = litres
     .slice(1)
     .map((more, i) => (more - litres[i]!) / (dipOf((i + 1) * step) - dipOf(i * step)));
@@ -70,6 +73,22 @@ export function fillingOf(vessel: Vessel, posture: Posture): Filling {
       return dipOf(root(missing, (next - 1) * step, next * step));
     },
   };
+}
+
+/** Standing, what each place holds more than the one below it is integrated by itself. */
+function addedUp(vessel: Vessel, dips: readonly number[]): number[] {
+  const { from } = holdingHeights(vessel);
+  const litres = [0];
+  dips.slice(1).forEach((dip, i) => {
+    const more = volumeBetween(vessel, from + dips[i]!, from + dip, 1);
+    litres.push(litres[i]! + more / cubicMillimetresPerLitre);
+  });
+  return litres;
+}
+
+function integrated(vessel: Vessel, dips: readonly number[]): number[] {
+  const known = withKnownRadii(vessel);
+  return dips.map((dip) => litresAtDip(known, 'lying', dip));
 }
 
 /** The integral asks for the same heights at every level: each is worked out once. */

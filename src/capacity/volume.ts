@@ -19,13 +19,15 @@ export function holdingHeights(vessel: Pick<Vessel, 'spec' | 'heads'>): {
   return { from: bottom.insideFace, to: top ? top.insideFace : vessel.spec.height / 2 };
 }
 
-/** Volume of the plain inside between two heights. */
+/** Volume of the plain inside between two heights; one panel does for a short way. */
 export function volumeBetween(
   vessel: Pick<Vessel, 'spec' | 'ring' | 'wall'>,
   from: number,
   to: number,
+  panels?: number,
 ): number {
-  return integrate((height) => sectionArea(vessel, vessel.wall.insideRadius(height)), from, to);
+  const area = (height: number): number => sectionArea(vessel, vessel.wall.insideRadius(height));
+  return integrate(area, from, to, panels);
 }
 
 /** What the vessel holds between its heads, groove and howel left out. */

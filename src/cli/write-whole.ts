@@ -151,13 +151,19 @@ function temporaryName(path: string, index: number): string {
 function writeScrap(path: string, content: string | Uint8Array): Undo {
   const takeBack = (): void => unlinkSync(path);
   try {
-    writeFileSync(path, content, { flag: 'wx' });
+    writeFileSync(path, content, { flag: 'wx', encoding: encodingOf(content) });
   } catch (error) {
     // one that was there before isn't ours to take away
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') quietly(takeBack);
     throw error;
   }
   return { keep: () => {}, takeBack };
+}
+
+/** Drawings are nothing but ASCII, and come to hundreds of kilobytes: as that they are copied, not converted. */
+function encodingOf(content: string | Uint8Array): 'latin1' | 'utf8' {
+  // eslint-disable-next-line no-control-regex
+  return typeof content === 'string' && /^[\0-\x7f]*$/.test(content) ? 'latin1' : 'utf8';
 }
 
 /** Tidying goes on where one thing cannot be tidied: a folder that somebody else has used meanwhile stays. */

@@ -1,6 +1,7 @@
 /** How much room a drawing takes up: its strokes with their arcs taken exactly, the boxes of its lettering, and leaders. */
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf } from '../geometry/measure.js';
+import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Part } from './build.js';
 import { letteringBox } from './lettering.js';
@@ -12,13 +13,12 @@ const measured = new WeakMap<Part, Bounds>();
 export function drawingBounds(part: Part): Bounds {
   const known = measured.get(part);
   if (known) return known;
-  const bounds = boundsOf(
-    ...part.strokes.map((stroke) => stroke.curve),
-    ...part.letterings.flatMap((lettering) => [
-      polygon(letteringBox(lettering)),
-      ...(lettering.leader ? [lettering.leader] : []),
-    ]),
-  );
+  const curves: Curve[] = [];
+  for (const { curve } of part.strokes) curves.push(curve);
+  for (const { leader } of part.letterings) if (leader) curves.push(leader);
+  const points: Point[] = [];
+  for (const lettering of part.letterings) points.push(...letteringBox(lettering));
+  const bounds = boundsOf(...curves, polygon(points));
   if (!bounds) throw new RangeError('an empty drawing has no bounds');
   measured.set(part, bounds);
   return bounds;

@@ -81,7 +81,9 @@ function parseKerning(text: string): Map<string, number> {
   for (const group of text === '' ? [] : text.split(' ')) {
     const colon = group.indexOf(':');
     const value = Number(group.slice(0, colon));
-    for (const character of group.slice(colon + 1)) kerning.set(character, value);
+    for (const code of group.slice(colon + 1).split(',')) {
+      kerning.set(String.fromCodePoint(parseInt(code, 16)), value);
+    }
   }
   return kerning;
 }

@@ -2,21 +2,20 @@
 import { translate } from '../geometry/transform.js';
 import { drawingBounds } from './bounds.js';
 import type { Part } from './build.js';
-import { label, merge } from './build.js';
+import { merge } from './build.js';
 import type { Drawing, Legend, Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
 import type { Block } from './table.js';
-import { ruledTable } from './table.js';
+import { ruledTable, tableHeight } from './table.js';
 import { wrap } from './wrap.js';
 
 /** Space between two blocks, and between the drawing and what is below it, mm. */
 const blockGap = 4;
+const titleGap = 1.5;
 const drawingGap = 12;
 const narrowest = 170;
 const widest = 400;
-
-const empty: Block = { strokes: [], letterings: [], width: 0, height: 0 };
 
 /**
  * Notes, then tables, one below the other. The origin is the top left corner, y runs downwards to `-height`; no line
@@ -27,6 +26,29 @@ export function legendBlock(legend: Legend, width: number): Block {
     paragraphs(legend.notes, heights.normal, width),
     ...legend.tables.map((table) => titledTable(table, width)),
   ]);
+}
+
+/** How high `legendBlock` will be. */
+export function legendHeight({ notes, tables }: Legend, width: number): number {
+  const heightsOfAll = [
+    paragraphHeight(notes, heights.normal, width),
+    ...tables.map((table) =>
+      stackHeight(
+        [paragraphHeight([table.title], heights.heading, width), tableHeight(table, width)],
+        titleGap,
+      ),
+    ),
+  ];
+  return stackHeight(heightsOfAll, blockGap);
+}
+
+function stackHeight(each: readonly number[], gap: number): number {
+  const filled = each.filter((height) => height > 0);
+  return filled.reduce((sum, height) => sum + height, 0) + gap * Math.max(0, filled.length - 1);
+}
+
+function paragraphHeight(texts: readonly string[], height: number, width: number): number {
+  return linesOf(texts, height, width).length * pitchOf(height);
 }
 
 /**
@@ -47,31 +69,38 @@ export function withLegend(drawing: Drawing, options: { readonly width?: number 
 }
 
 function titledTable(table: Table, width: number): Block {
-  return stack([paragraphs([table.title], heights.heading, width), ruledTable(table, width)], 1.5);
+  const title = paragraphs([table.title], heights.heading, width);
+  return stack([title, ruledTable(table, width)], titleGap);
 }
 
 /** Each text starts on a line of its own and is wrapped to the width. */
 function paragraphs(texts: readonly string[], height: number, width: number): Block {
-  const lines = texts.filter((text) => text !== '').flatMap((text) => wrap(text, height, width));
-  const pitch = (ascenderPart + descenderPart) * height;
-  const parts = lines.map((text, i) =>
-    label(text, { x: 0, y: -ascenderPart * height - i * pitch }, { height }),
-  );
+  const lines = linesOf(texts, height, width);
+  const pitch = pitchOf(height);
+  const letterings = lines.map((text, i): Lettering => {
+    const at = { x: 0, y: -ascenderPart * height - i * pitch };
+    return { text, at, height, align: 'left', angle: 0 };
+  });
   const widths = lines.map((text) => textWidth(text, height));
-  return { ...merge(...parts), width: Math.max(0, ...widths), height: lines.length * pitch };
+  return { strokes: [], letterings, width: Math.max(0, ...widths), height: lines.length * pitch };
 }
 
+function linesOf(texts: readonly string[], height: number, width: number): string[] {
+  return texts.filter((text) => text !== '').flatMap((text) => wrap(text, height, width));
+}
+
+const pitchOf = (height: number): number => (ascenderPart + descenderPart) * height;
+
 function stack(blocks: readonly Block[], gap = blockGap): Block {
-  return blocks
-    .filter((block) => block.height > 0)
-    .reduce((above, block) => {
-      const top = above.height === 0 ? 0 : above.height + gap;
-      return {
-        ...merge(above, movePart(block, 0, -top)),
-        width: Math.max(above.width, block.width),
-        height: top + block.height,
-      };
-    }, empty);
+  const filled = blocks.filter((block) => block.height > 0);
+  let [width, height] = [0, 0];
+  const placed = filled.map((block) => {
+    const top = height === 0 ? 0 : height + gap;
+    width = Math.max(width, block.width);
+    height = top + block.height;
+    return top === 0 ? block : movePart(block, 0, -top);
+  });
+  return { ...merge(...placed), width, height };
 }
 
 /** The same part elsewhere. */

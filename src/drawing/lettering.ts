@@ -82,17 +82,25 @@ export interface SetText {
 
 /** The outlines once more, for formats that can scale a path themselves: whole numbers, and nothing to work out. */
 export function letteringPath(lettering: Lettering): SetText {
-  const { letters, width } = layOut(lettering.text);
-  const path = letters
-    .map(({ character, x }) => ({ x, outline: glyphOf(character).outline }))
-    .filter(({ outline }) => outline !== '')
-    .map(({ x, outline }) => `M${x} 0${outline}`);
+  const layout = layOut(lettering.text);
+  layout.path ??= pathOf(layout);
+  const { path, width } = layout;
   return {
-    path: path.join(''),
+    path,
     scale: lettering.height / capHeight,
     angle: lettering.angle,
     origin: placer(lettering, width)({ x: 0, y: 0 }),
   };
+}
+
+function pathOf({ letters }: Layout): string {
+  const parts: string[] = [];
+  for (const { character, x } of letters) {
+    const { outline } = glyphOf(character);
+    if (outline !== '') parts.push('M', String(x), ' 0', outline);
+  }
+  // joined, not added up: it is copied into every drawing that has the text
+  return parts.join('');
 }
 
 /** The same outlines as closed curves of straight segments within 0.02 mm, for formats without Bézier curves. */
@@ -103,6 +111,8 @@ export function letteringCurves(lettering: Lettering): Curve[] {
 interface Layout {
   readonly letters: readonly { readonly character: string; readonly x: number }[];
   readonly width: number;
+  /** what `letteringPath` answers, once it has been asked for */
+  path?: string;
 }
 
 const layouts = new Map<string, Layout>();

@@ -1,8 +1,8 @@
 /** A ruled table: columns as wide as their text, narrowed and wrapped where the whole would be too wide. */
 import { line, polygon } from '../geometry/curve.js';
 import type { Part } from './build.js';
-import { label, merge, strokes } from './build.js';
-import type { Table } from './drawing.js';
+import { strokes } from './build.js';
+import type { Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
 import { wrap } from './wrap.js';
@@ -21,11 +21,7 @@ export interface Block extends Part {
 
 /** The headings and rows, without the title; the top left corner is the origin, y downwards negative. */
 export function ruledTable(table: Table, width: number): Block {
-  const rows = [table.headings, ...table.rows];
-  const columns = columnWidths(rows, table.headings.length, width);
-  const wrapped = rows.map((row) =>
-    columns.map((column, i) => wrap(row[i] ?? '', height, column - 2 * padding)),
-  );
+  const { columns, wrapped } = laidOut(table, width);
   const xs = sums(columns);
   const ys = sums(wrapped.map((row) => -rowHeight(row)));
   const numeric = columns.map((_, i) =>
@@ -34,7 +30,22 @@ export function ruledTable(table: Table, width: number): Block {
   const cells = wrapped.flatMap((row, r) =>
     row.flatMap((lines, c) => cell(lines, xs[c]!, xs[c + 1]!, ys[r]!, numeric[c]!)),
   );
-  return { ...merge(...cells, rules(xs, ys)), width: xs.at(-1)!, height: -ys.at(-1)! };
+  const { strokes } = rules(xs, ys);
+  return { strokes, letterings: cells, width: xs.at(-1)!, height: -ys.at(-1)! };
+}
+
+/** How high it will be: setting a table only to measure it is slow. */
+export function tableHeight(table: Table, width: number): number {
+  return laidOut(table, width).wrapped.reduce((sum, row) => sum + rowHeight(row), 0);
+}
+
+function laidOut(table: Table, width: number) {
+  const rows = [table.headings, ...table.rows];
+  const columns = columnWidths(rows, table.headings.length, width);
+  const wrapped = rows.map((row) =>
+    columns.map((column, i) => wrap(row[i] ?? '', height, column - 2 * padding)),
+  );
+  return { columns, wrapped };
 }
 
 /** Natural widths; if they are too much together, the widest columns share what the others leave. */
@@ -74,13 +85,16 @@ function cell(
   right: number,
   top: number,
   numeric: boolean,
-) {
+): Lettering[] {
   const x = numeric ? right - padding : left + padding;
-  return lines.map((text, i): Part => {
-    if (text === '') return merge();
+  const align = numeric ? 'right' : 'left';
+  const written: Lettering[] = [];
+  lines.forEach((text, i) => {
+    if (text === '') return;
     const y = top - padding - ascenderPart * height - i * pitch;
-    return label(text, { x, y }, { height, align: numeric ? 'right' : 'left' });
+    written.push({ text, at: { x, y }, height, align, angle: 0 });
   });
+  return written;
 }
 
 /** One closed frame and the rules inside it; no line is drawn twice. */

@@ -14,6 +14,7 @@ export interface Bounds {
 
 /** The smallest upright rectangle round all the curves, or null when they have no point. */
 export function boundsOf(...curves: readonly Curve[]): Bounds | null {
+  if (curves.length === 1) return boundsOfPoints(reachesOf(curves[0]!));
   return boundsOfPoints(curves.flatMap(reachesOf));
 }
 
@@ -28,7 +29,8 @@ function reachesOf(curve: Curve): readonly Point[] {
 export function boundsOfPoints(points: readonly Point[]): Bounds | null {
   if (points.length === 0) return null;
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x, y } of points) {
+  for (let i = 0; i < points.length; i++) {
+    const { x, y } = points[i]!;
     minX = Math.min(minX, x);
     minY = Math.min(minY, y);
     maxX = Math.max(maxX, x);

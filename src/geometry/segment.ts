@@ -31,10 +31,17 @@ export interface Arc {
 export function segmentOf(vertex: Vertex, next: Point): Segment {
   const { bulge } = vertex;
   const chord = distance(vertex, next);
-  const direction = unit(minus(next, vertex));
+  const direction = { x: (next.x - vertex.x) / chord, y: (next.y - vertex.y) / chord };
   if (Math.abs(bulge) < straightBulge) {
-    const straight = { fromTangent: direction, toTangent: direction, curvature: 0, sweep: 0 };
-    return { from: vertex, to: next, ...straight, length: chord };
+    return {
+      from: vertex,
+      to: next,
+      fromTangent: direction,
+      toTangent: direction,
+      curvature: 0,
+      sweep: 0,
+      length: chord,
+    };
   }
   const half = 2 * Math.atan(bulge);
   return {
@@ -51,12 +58,14 @@ export function segmentOf(vertex: Vertex, next: Point): Segment {
 
 /** The segments of a curve in order; those between coincident points are left out. */
 export function segmentsOf(curve: Curve): Segment[] {
-  const { vertices } = curve;
+  const { vertices, closed } = curve;
   const segments: Segment[] = [];
-  vertices.forEach((vertex, index) => {
-    const next = vertices[index + 1] ?? (curve.closed ? vertices[0] : undefined);
-    if (next && distance(vertex, next) >= coincident) segments.push(segmentOf(vertex, next));
-  });
+  const count = closed ? vertices.length : vertices.length - 1;
+  for (let i = 0; i < count; i++) {
+    const vertex = vertices[i]!;
+    const next = vertices[i + 1] ?? vertices[0]!;
+    if (distance(vertex, next) >= coincident) segments.push(segmentOf(vertex, next));
+  }
   return segments;
 }
 

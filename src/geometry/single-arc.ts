@@ -67,10 +67,10 @@ function bestShift(errors: readonly number[], weights: readonly number[]) {
   for (let step = 0; step < 40; step++) {
     const shift = (low + high) / 2;
     let largest = 0;
-    errors.forEach((error, i) => {
-      const left = error - shift * weights[i]!;
+    for (let i = 0; i < errors.length; i++) {
+      const left = errors[i]! - shift * weights[i]!;
       if (Math.abs(left) > Math.abs(largest)) largest = left;
-    });
+    }
     least = Math.min(least, Math.abs(largest));
     if (largest > 0) low = shift;
     else high = shift;

@@ -49,10 +49,10 @@ export function scale(curve: Curve, factor: number): Curve {
 }
 
 function mapped(curve: Curve, move: (point: Point) => Point, handedness: 1 | -1): Curve {
-  const vertices = curve.vertices.map((vertex) => ({
-    ...move(vertex),
-    bulge: handedness === 1 ? vertex.bulge : opposite(vertex.bulge),
-  }));
+  const vertices = curve.vertices.map((vertex) => {
+    const { x, y } = move(vertex);
+    return { x, y, bulge: handedness === 1 ? vertex.bulge : opposite(vertex.bulge) };
+  });
   return { closed: curve.closed, vertices };
 }
 

@@ -20,7 +20,11 @@ export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 
 export const size = (a: Point): number => Math.sqrt(a.x * a.x + a.y * a.y);
 
-export const distance = (a: Point, b: Point): number => size(minus(b, a));
+export const distance = (a: Point, b: Point): number => {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  return Math.sqrt(dx * dx + dy * dy);
+};
 
 /** The direction of `a`, of length 1. */
 export const unit = (a: Point): Point => times(a, 1 / size(a));
@@ -30,6 +34,7 @@ export const leftNormal = (a: Point): Point => ({ x: -a.y, y: a.x });
 
 /** `a` turned counter-clockwise by an angle in radians. */
 export function turned(a: Point, angle: number): Point {
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const c = Math.cos(angle);
+  const s = Math.sin(angle);
   return { x: a.x * c - a.y * s, y: a.x * s + a.y * c };
 }

@@ -59,7 +59,7 @@ interface Rod {
 function rodOf(vessel: Vessel, posture: Posture, words: Words): Rod {
   const filling = fillingOf(vessel, posture);
   const full = fullDip(vessel, posture);
-  const rods = letterings.map((height): Rod => {
+  const rodIn = (height: number): Rod => {
     const style = rodStyle(height);
     const room = { mark: markShare * height, number: airy * style.numberRoom };
     const volumes = measures.map((measure) => ({
@@ -69,9 +69,14 @@ function rodOf(vessel: Vessel, posture: Posture, words: Words): Rod {
     const depth = depthScale(vessel, full, words);
     const width = stripWidth([...volumes, depth], style);
     return { posture, full, volumes, depth, style, width };
-  });
+  };
   const hole = posture === 'lying' && vessel.spec.bung ? vessel.spec.bung.diameter : Infinity;
-  return rods.find(({ width }) => width <= ofBung * hole) ?? rods.at(-1)!;
+  let rod = rodIn(letterings[0]);
+  for (const height of letterings.slice(1)) {
+    if (rod.width <= ofBung * hole) break;
+    rod = rodIn(height);
+  }
+  return rod;
 }
 
 function rodPart(rod: Rod, vessel: Vessel, words: Words): Part {

@@ -31,6 +31,15 @@ interface View {
   readonly words: Words;
   readonly scale: number;
   readonly text: (mm: number) => string;
+  /** what all staves share at a station; their edges are followed through the same ones */
+  readonly rowAt: (station: number) => Row;
+}
+
+interface Row {
+  readonly radius: number;
+  readonly depth: number;
+  /** the section that the station is bent to */
+  readonly section: number;
 }
 
 export function raising(vessel: Vessel, words: Words): Drawing {
@@ -40,7 +49,7 @@ export function raising(vessel: Vessel, words: Words): Drawing {
   const size = { width: 2 * Math.max(...ends), height: ring.height };
   const scale = pictureScale(size, beside, spec.units);
   const text = (mm: number): string => shortLengthText(mm, spec.units);
-  const view: View = { vessel, raising: ring, words, scale, text };
+  const view: View = { vessel, raising: ring, words, scale, text, rowAt: rowsOf(vessel, ring) };
   const { title, titleStraight } = words.section.raising;
   const heading = spec.vessel === 'cask' ? title : titleStraight;
   const part = merge(
@@ -101,13 +110,13 @@ function staveEdges(view: View): Curve[] {
 
 /** One edge of a stave's outer face as it is seen, by the station; its direction by a difference. */
 function edgeOf(
-  { vessel, raising: ring }: View,
+  { rowAt, raising: ring }: View,
   { stave, azimuth }: Placed,
   side: number,
 ): SmoothCurve {
   const at = (station: number): Point => {
-    const { radius, depth } = ring.place(station);
-    const half = stave.halfWidth(vessel.bend.sectionAtStation(station), 0);
+    const { radius, depth, section } = rowAt(station);
+    const half = stave.halfWidth(section, 0);
     return {
       x: radius * Math.sin(azimuth) + side * half * Math.cos(azimuth),
       y: ring.height - depth,
@@ -120,6 +129,18 @@ function edgeOf(
       const [before, after] = [at(station - step), at(station + step)];
       return { x: after.x - before.x, y: after.y - before.y };
     },
+  };
+}
+
+function rowsOf({ bend }: Vessel, ring: Raising): (station: number) => Row {
+  const rows = new Map<number, Row>();
+  return (station) => {
+    const known = rows.get(station);
+    if (known) return known;
+    const { radius, depth } = ring.place(station);
+    const row = { radius, depth, section: bend.sectionAtStation(station) };
+    rows.set(station, row);
+    return row;
   };
 }
 

@@ -90,7 +90,7 @@ function placeLegend(
 function placeLaid({ strokes, letterings, bounds }: Laid, at: Bounds): Placed {
   const plain = inkOf({ strokes: [], letterings: letterings.map(({ lettering }) => lettering) });
   const ink = { strokes: [...strokes, ...plain.strokes], letterings: plain.letterings };
-  return { ...moveInk(ink, at.minX - bounds.minX, at.minY - bounds.minY), window: at };
+  return { ...ink, at: { x: at.minX - bounds.minX, y: at.minY - bounds.minY }, window: at };
 }
 
 /** The page with its frame and title block. */

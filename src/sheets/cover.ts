@@ -1,6 +1,6 @@
 /** The first pages of a set of sheets: what it is, how to prove its scale and join it, and the legend. */
 import type { Legend } from '../drawing/drawing.js';
-import { legendBlock } from '../drawing/legend.js';
+import { legendBlock, legendHeight } from '../drawing/legend.js';
 import { wrap } from '../drawing/wrap.js';
 import type { Bounds } from '../geometry/measure.js';
 import { assemblyPlan } from './assembly-plan.js';
@@ -136,6 +136,6 @@ function planInk({ tiling, terms }: CoverOptions, space: Bounds): { ink: Ink; he
 /** The whole legend if it fits into a space; null when there is none or it doesn't fit. */
 function legendFor(legend: Legend, space: Bounds): ReturnType<typeof legendBlock> | null {
   if (isEmpty(legend)) return null;
-  const block = legendBlock(legend, Math.min(widthOf(space), widestLegend));
-  return block.height <= heightOf(space) ? block : null;
+  const width = Math.min(widthOf(space), widestLegend);
+  return legendHeight(legend, width) <= heightOf(space) ? legendBlock(legend, width) : null;
 }

@@ -101,20 +101,42 @@ export function rowMark(row: number): string {
 /**
  * The tiles whose cells hold a sample of the drawing, from the top, left to right. A line that only nips the corner of a
  * cell between two samples is left to the strips of that tile's neighbours, which show it whole. Samples are x and y by
- * turns.
+ * turns. Grids of the same columns share the work on them.
  */
-export function neededTiles(grid: Grid, samples: readonly number[]): TilePlace[] {
-  const { columns, rows, window, corner } = grid;
-  const [left, top] = [corner.x + strip, corner.y - strip];
-  const [width, height] = [window.width - overlap, window.height - overlap];
-  const needed = new Uint8Array(columns * rows);
-  // thousands of points for each of dozens of grids: one plain loop
-  for (let i = 0; i < samples.length; i += 2) {
-    const column = Math.floor((samples[i]! - left) / width);
-    const row = Math.floor((top - samples[i + 1]!) / height);
-    needed[clamp(row, rows - 1) * columns + clamp(column, columns - 1)] = 1;
+export function neededOf(samples: readonly number[]): (grid: Grid) => TilePlace[] {
+  const known = new Map<string, Uint16Array>();
+  const indices = (first: 0 | 1, from: number, step: number, count: number): Uint16Array => {
+    const key = `${first} ${from} ${step}`;
+    const before = known.get(key);
+    if (before) return before;
+    const made = cellIndices(samples, first, from, step, count);
+    known.set(key, made);
+    return made;
+  };
+  return (grid) => {
+    const { columns, rows, window, corner } = grid;
+    const column = indices(0, corner.x + strip, window.width - overlap, columns);
+    const row = indices(1, corner.y - strip, -(window.height - overlap), rows);
+    const needed = new Uint8Array(columns * rows);
+    for (let i = 0; i < column.length; i++) needed[row[i]! * columns + column[i]!] = 1;
+    return allPlaces(grid).filter((_, index) => needed[index] === 1);
+  };
+}
+
+/** Of every sample's x or y: in which of `count` cells it lies. Thousands for each of dozens of grids: one plain loop. */
+function cellIndices(
+  samples: readonly number[],
+  first: 0 | 1,
+  from: number,
+  step: number,
+  count: number,
+): Uint16Array {
+  const cells = new Uint16Array(samples.length / 2);
+  for (let i = 0; i < cells.length; i++) {
+    const cell = Math.floor((samples[2 * i + first]! - from) / step);
+    cells[i] = Math.min(count - 1, Math.max(0, cell));
   }
-  return allPlaces(grid).filter((_, index) => needed[index] === 1);
+  return cells;
 }
 
 /** Row by row from the top, each from left to right. */
@@ -123,8 +145,4 @@ export function allPlaces({ columns, rows }: Grid): TilePlace[] {
     column: index % columns,
     row: Math.floor(index / columns),
   }));
-}
-
-function clamp(value: number, most: number): number {
-  return Math.min(most, Math.max(0, value));
 }

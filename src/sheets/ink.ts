@@ -1,13 +1,13 @@
 /** Small builders and moves for what is drawn on a sheet. */
 import type { Part } from '../drawing/build.js';
-import type { LineType } from '../drawing/layers.js';
+import type { LayerName, LineType } from '../drawing/layers.js';
 import { layerStyles } from '../drawing/layers.js';
 import { printable } from '../drawing/lettering.js';
 import type { Curve, Point } from '../geometry/curve.js';
 import { line, polygon } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { translate } from '../geometry/transform.js';
-import type { Ink, SheetLettering } from './sheet.js';
+import type { Ink, Placed, SheetLettering, SheetStroke } from './sheet.js';
 
 /** Line widths in mm: ISO 128 series. */
 export const lineWidths = { frame: 0.7, wide: 0.35, narrow: 0.18, fine: 0.13 } as const;
@@ -47,31 +47,45 @@ export function words(
   height: number,
   options: Partial<Pick<SheetLettering, 'align' | 'angle'>> = {},
 ): Ink {
-  if (printable(text).trim() === '') return noInk;
+  if (!isLegible(text)) return noInk;
   return { strokes: [], letterings: [{ text, at, height, align: 'left', angle: 0, ...options }] };
 }
 
 /** The lines and letterings of a drawing as ink; leaders become lines. */
 export function inkOf(part: Part): Ink {
-  const leaders = part.letterings.flatMap(({ leader }) =>
-    leader ? [{ layer: 'dimension' as const, curve: leader }] : [],
-  );
-  return inkTogether(
-    ...[...part.strokes, ...leaders].map(({ layer, curve }) =>
-      stroked(curve, layerStyles[layer].width, layerStyles[layer].lineType),
-    ),
-    ...part.letterings.map(({ text, at, height, align, angle }) =>
-      words(text, at, height, { align, angle }),
-    ),
-  );
+  const strokes: SheetStroke[] = [];
+  const letterings: SheetLettering[] = [];
+  const draw = (curve: Curve, layer: LayerName): void => {
+    const { width, lineType } = layerStyles[layer];
+    strokes.push({ curve, width, lineType });
+  };
+  for (const { curve, layer } of part.strokes) draw(curve, layer);
+  for (const { text, at, height, align, angle, leader } of part.letterings) {
+    if (leader) draw(leader, 'dimension');
+    if (isLegible(text)) letterings.push({ text, at, height, align, angle });
+  }
+  return { strokes, letterings };
+}
+
+/** Whether there is anything to read. */
+export function isLegible(text: string): boolean {
+  return printable(text).trim() !== '';
+}
+
+/** The same in the sheet's coordinates. */
+export function inkOnSheet(placed: Placed): Ink {
+  return moveInk(placed, placed.at.x, placed.at.y);
 }
 
 export function moveInk(ink: Ink, dx: number, dy: number): Ink {
   return {
     strokes: ink.strokes.map((stroke) => ({ ...stroke, curve: translate(stroke.curve, dx, dy) })),
-    letterings: ink.letterings.map((lettering) => ({
-      ...lettering,
-      at: { x: lettering.at.x + dx, y: lettering.at.y + dy },
+    letterings: ink.letterings.map(({ text, at, height, align, angle }) => ({
+      text,
+      at: { x: at.x + dx, y: at.y + dy },
+      height,
+      align,
+      angle,
     })),
   };
 }

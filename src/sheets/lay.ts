@@ -2,14 +2,14 @@
 import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
-import { letteringBox, printable } from '../drawing/lettering.js';
+import { letteringBox } from '../drawing/lettering.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
 import { pointOn, segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
-import { inkOf } from './ink.js';
+import { inkOf, isLegible } from './ink.js';
 import { grown } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
 
@@ -44,7 +44,7 @@ export function lay(part: Part): Laid {
   return {
     strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
     letterings: part.letterings
-      .filter(({ text }) => printable(text).trim() !== '')
+      .filter(({ text }) => isLegible(text))
       .map((lettering) => ({ lettering, box: boxOf(lettering) })),
     bounds,
   };
@@ -86,12 +86,16 @@ function addPointsAlong(curve: Curve, samples: number[]): void {
   }
 }
 
-/** The drawing turned by a quarter: to the left, unless more of its lettering can be read when it is turned right. */
+/** The drawing turned by a quarter, about the origin. */
 export function turnedPart(part: Part): Part {
+  return turnPart(part, quarterOf(part) * (Math.PI / 2));
+}
+
+/** Which way a drawing is turned: to the left (1), unless more of its lettering can be read when it is turned right. */
+export function quarterOf({ letterings }: Part): 1 | -1 {
   const upsideDown = (quarter: number) =>
-    part.letterings.filter(({ angle }) => !isReadable(angle + quarter)).length;
-  const [left, right] = [Math.PI / 2, -Math.PI / 2];
-  return turnPart(part, upsideDown(left) <= upsideDown(right) ? left : right);
+    letterings.filter(({ angle }) => !isReadable(angle + quarter)).length;
+  return upsideDown(Math.PI / 2) <= upsideDown(-Math.PI / 2) ? 1 : -1;
 }
 
 /** From the bottom or from the right of the sheet. */

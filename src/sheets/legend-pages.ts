@@ -1,6 +1,6 @@
 /** A legend shared out over columns and pages: as many notes and rows in each as its height allows. */
 import type { Legend, Table } from '../drawing/drawing.js';
-import { legendBlock } from '../drawing/legend.js';
+import { legendBlock, legendHeight } from '../drawing/legend.js';
 import type { Bounds } from '../geometry/measure.js';
 import { inkOf, inkTogether, moveInk } from './ink.js';
 import { heightOf, widthOf } from './rectangle.js';
@@ -42,12 +42,12 @@ function columnsOf(space: Bounds): Bounds[] {
 }
 
 function mostItems(legend: Legend, column: Bounds): number {
-  const heightOfPart = (part: Legend) => legendBlock(part, widthOf(column)).height;
+  const heightOfPart = (part: Legend) => legendHeight(part, widthOf(column));
   const fits = (part: Legend) => heightOfPart(part) <= heightOf(column);
   let [most, tooMany] = [0, itemCount(legend)];
   const whole = heightOfPart(legend);
   if (whole <= heightOf(column)) return tooMany;
-  // the first guess takes all items for equally high: setting a legend only to measure it is slow
+  // the first guess takes all items for equally high
   let guess = Math.floor((tooMany * heightOf(column)) / whole);
   let stride = 1;
   while (tooMany - most > 1) {

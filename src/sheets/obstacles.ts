@@ -7,7 +7,7 @@ import type { Bounds } from '../geometry/measure.js';
 import type { Chord } from './chords.js';
 import { chordsOf } from './chords.js';
 import type { Laid } from './lay.js';
-import { meet } from './rectangle.js';
+import { comeNear, meet } from './rectangle.js';
 
 /** Kept clear round lines, mm. */
 const air = 0.3;
@@ -36,9 +36,11 @@ export function linesNear(laid: Laid, lettering: Lettering, area: Bounds): Line[
 /** The pieces of a line that come into an area. */
 export function linesIn(curve: Curve, width: number, area: Bounds): Line[] {
   const margin = width / 2 + air;
-  return chordsOf(curve)
-    .filter(({ bounds }) => comesNear(bounds, area, margin))
-    .map((chord) => ({ ...chord, margin }));
+  const lines: Line[] = [];
+  for (const { points, bounds } of chordsOf(curve)) {
+    if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+  }
+  return lines;
 }
 
 /** How many marks, letterings and lines a box meets, and how many pieces of its leader cross lettering, itself too. */
@@ -57,19 +59,11 @@ export function faultsAt(
 }
 
 export function meets({ points, bounds, margin }: Line, box: TurnedBox): boolean {
-  return comesNear(bounds, box.bounds, margin) && chainMeets(points, bounds, box, margin);
-}
-
-/** The quick test that settles nearly all cases. */
-function comesNear(a: Bounds, b: Bounds, margin: number): boolean {
-  return (
-    a.minX - margin < b.maxX &&
-    b.minX < a.maxX + margin &&
-    a.minY - margin < b.maxY &&
-    b.minY < a.maxY + margin
-  );
+  return comeNear(bounds, box.bounds, margin) && chainMeets(points, bounds, box, margin);
 }
 
 function count<T>(items: readonly T[], test: (item: T) => boolean): number {
-  return items.reduce((sum, item) => sum + (test(item) ? 1 : 0), 0);
+  let sum = 0;
+  for (const item of items) if (test(item)) sum += 1;
+  return sum;
 }

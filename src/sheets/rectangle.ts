@@ -10,9 +10,26 @@ export function grown({ minX, minY, maxX, maxY }: Bounds, by: number): Bounds {
   return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
 }
 
+/** Turned about the origin by a quarter, to the left when it is 1. */
+export function turnedBounds({ minX, minY, maxX, maxY }: Bounds, quarter: 1 | -1): Bounds {
+  return quarter === 1
+    ? { minX: -maxY, minY: minX, maxX: -minY, maxY: maxX }
+    : { minX: minY, minY: -maxX, maxX: maxY, maxY: -minX };
+}
+
 /** Whether they share more than an edge. */
 export function meet(a: Bounds, b: Bounds): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+/** Whether they would meet if one were grown by `margin`. */
+export function comeNear(a: Bounds, b: Bounds, margin: number): boolean {
+  return (
+    a.minX - margin < b.maxX &&
+    b.minX < a.maxX + margin &&
+    a.minY - margin < b.maxY &&
+    b.minY < a.maxY + margin
+  );
 }
 
 /** Whether `inner` lies in `outer`, touching allowed. */

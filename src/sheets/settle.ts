@@ -93,21 +93,21 @@ function* placesFor(
   const corners = letteringBox(variant);
   const box = boundsOfPoints(corners)!;
   const areas = regions.map(({ area }) => area);
-  const shifts = shiftsNear(box, variant.angle, areas);
-  const reached = boundsOfAll(
-    shifts.map(({ shift }) => shiftedBox(box, shift)),
-    variant.leader,
-  );
-  if (!reached) return;
-  const near = {
-    others: others.filter(({ bounds }) => meet(bounds, reached)),
-    lines: linesNear(laid, lettering, reached),
-  };
-  for (const { region, shift } of shifts) {
-    const place = { region, lettering: moved(variant, shift) };
-    const moving = turnedBox(shiftedCorners(corners, shift), variant.angle);
-    const obstacles = { ...near, marks: regions[region]!.marks };
-    yield { place, faults: faultsAt(moving, place.lettering.leader, obstacles) };
+  for (const shifts of shiftsNear(box, variant.angle, areas)) {
+    const reached = boundsOfAll(
+      shifts.map(({ shift }) => shiftedBox(box, shift)),
+      variant.leader,
+    )!;
+    const near = {
+      others: others.filter(({ bounds }) => meet(bounds, reached)),
+      lines: linesNear(laid, lettering, reached),
+    };
+    for (const { region, shift } of shifts) {
+      const place = { region, lettering: moved(variant, shift) };
+      const moving = turnedBox(shiftedCorners(corners, shift), variant.angle);
+      const obstacles = { ...near, marks: regions[region]!.marks };
+      yield { place, faults: faultsAt(moving, place.lettering.leader, obstacles) };
+    }
   }
 }
 

@@ -13,14 +13,20 @@ export interface SheetStroke {
 
 export type SheetLettering = Omit<Lettering, 'leader'>;
 
-/** Lines and lettering in the sheet's coordinates. */
+/** Lines and lettering; in the sheet's coordinates unless they are placed. */
 export interface Ink {
   readonly strokes: readonly SheetStroke[];
   readonly letterings: readonly SheetLettering[];
 }
 
-/** A part of the drawing at its place on the sheet; lines end at the edge of `window`, lettering lies within it. */
+/**
+ * A part of the drawing, in the drawing's coordinates, so that its tiles share their lines. Lines end at the edge of
+ * `window`, lettering lies within it.
+ */
 export interface Placed extends Ink {
+  /** where the drawing's origin lies on the sheet */
+  readonly at: Point;
+  /** in the sheet's coordinates */
   readonly window: Bounds;
 }
 

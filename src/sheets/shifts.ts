@@ -8,6 +8,9 @@ const reach = { along: 60, across: 12 };
 const step = { along: 2, across: 3 };
 const mostTries = 400;
 const mostRegions = 4;
+/** Costs beyond the least up to which moves are worked out together: most lettering finds its place among the first. */
+const bands = [6, 20, Infinity];
+
 export interface Shift {
   /** index of the area that it leads to */
   readonly region: number;
@@ -15,32 +18,46 @@ export interface Shift {
   readonly cost: number;
 }
 
-/** Moves that bring the box of lettering whose baseline runs at `angle` into the nearest areas that hold it. */
-export function shiftsNear(box: Bounds, angle: number, areas: readonly Bounds[]): Shift[] {
+/**
+ * Moves that bring the box of lettering whose baseline runs at `angle` into the nearest areas that hold it, in batches:
+ * the least first, in each and one after the other.
+ */
+export function* shiftsNear(
+  box: Bounds,
+  angle: number,
+  areas: readonly Bounds[],
+): Generator<readonly Shift[]> {
   const direction = { x: Math.cos(angle), y: Math.sin(angle) };
-  const nearest = areas.flatMap((area, region): Shift[] => {
-    const shift = shiftInto(area, box);
-    return shift ? [{ region, shift, cost: costOf(shift, direction) }] : [];
-  });
-  const byCost = (a: Shift, b: Shift) => a.cost - b.cost;
-  return nearest
+  const nearest = areas
+    .flatMap((area, region): Shift[] => {
+      const shift = shiftInto(area, box);
+      return shift ? [{ region, shift, cost: costOf(shift, direction) }] : [];
+    })
     .sort(byCost)
-    .slice(0, mostRegions)
-    .flatMap(({ region, shift: first }) =>
-      slides(direction)
-        .map((slide) => ({ x: first.x + slide.x, y: first.y + slide.y }))
-        .filter((shift) => holds(areas[region]!, shiftedBox(box, shift)))
-        .map((shift) => ({ region, shift, cost: costOf(shift, direction) })),
-    )
-    .sort(byCost)
-    .slice(0, mostTries);
+    .slice(0, mostRegions);
+  const least = nearest[0]?.cost ?? 0;
+  let [beyond, left] = [-Infinity, mostTries];
+  for (const band of bands) {
+    const between = { over: beyond, upTo: least + band };
+    const found = nearest.flatMap((first) =>
+      slidesFrom(first, direction, between).filter(({ shift }) =>
+        holds(areas[first.region]!, shiftedBox(box, shift)),
+      ),
+    );
+    const batch = found.sort(byCost).slice(0, left);
+    beyond = between.upTo;
+    left -= batch.length;
+    if (batch.length > 0) yield batch;
+  }
 }
 
+const byCost = (a: Shift, b: Shift): number => a.cost - b.cost;
+
 /** Moving across the baseline counts double. */
-function costOf(shift: Point, direction: Point): number {
-  const along = shift.x * direction.x + shift.y * direction.y;
-  const across = shift.y * direction.x - shift.x * direction.y;
-  return Math.hypot(along, 2 * across);
+function costOf({ x, y }: Point, direction: Point): number {
+  const along = x * direction.x + y * direction.y;
+  const across = y * direction.x - x * direction.y;
+  return Math.sqrt(along * along + 4 * across * across);
 }
 
 /** The least shift that brings a box into an area, or null when it is too large; a hair inside, against rounding. */
@@ -55,14 +72,21 @@ function shiftInto(area: Bounds, box: Bounds): Point | null {
   };
 }
 
-function slides(direction: Point): Point[] {
-  const all: Point[] = [];
+/** A move and others round it, along and across the baseline: those whose cost lies in a range. */
+function slidesFrom(
+  { region, shift: first }: Shift,
+  direction: Point,
+  { over, upTo }: { readonly over: number; readonly upTo: number },
+): Shift[] {
+  const all: Shift[] = [];
   for (let along = -reach.along; along <= reach.along; along += step.along) {
     for (let across = -reach.across; across <= reach.across; across += step.across) {
-      all.push({
-        x: along * direction.x - across * direction.y,
-        y: along * direction.y + across * direction.x,
-      });
+      const shift = {
+        x: first.x + along * direction.x - across * direction.y,
+        y: first.y + along * direction.y + across * direction.x,
+      };
+      const cost = costOf(shift, direction);
+      if (cost > over && cost <= upTo) all.push({ region, shift, cost });
     }
   }
   return all;

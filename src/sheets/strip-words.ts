@@ -1,13 +1,16 @@
 /** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
 import { letteringBox } from '../drawing/lettering.js';
-import type { TurnedBox } from '../drawing/turned-box.js';
 import { turnedBox } from '../drawing/turned-box.js';
+import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
+import { boundsOfPoints } from '../geometry/measure.js';
+import { add } from '../geometry/vector.js';
 import { noInk } from './ink.js';
 import type { LaidStroke } from './lay.js';
-import { linesIn, meets } from './obstacles.js';
-import { grown, heightOf, holds, meet, widthOf } from './rectangle.js';
+import { linesIn, meets, type Line } from './obstacles.js';
+import { comeNear, heightOf, holds, widthOf } from './rectangle.js';
 import type { Ink, SheetLettering } from './sheet.js';
+import { shiftedBox } from './shifts.js';
 
 const height = 2.5;
 /** From the strip's lower edge to the baseline, mm. */
@@ -24,16 +27,23 @@ export function stripWords(
   strip: Bounds,
   lines: readonly LaidStroke[],
 ): Ink {
-  const isClear = clearanceIn(strip, lines);
+  const obstacles = linesAcross(strip, lines);
   const places = placesAlong(strip);
   const [middle] = places;
   if (!middle) return noInk;
   for (const text of texts) {
     // measured once: along the strip its box only moves
     const box = letteringBox({ ...middle, text });
+    const bounds = boundsOfPoints(box)!;
     const found = places.find(({ at, angle }) => {
-      const [dx, dy] = [at.x - middle.at.x, at.y - middle.at.y];
-      return isClear(turnedBox(moved(box, dx, dy), angle));
+      const shift = { x: at.x - middle.at.x, y: at.y - middle.at.y };
+      const reached = shiftedBox(bounds, shift);
+      if (!holds(strip, reached)) return false;
+      // most lines are nowhere near
+      const near = obstacles.filter((line) => comeNear(line.bounds, reached, line.margin));
+      if (near.length === 0) return true;
+      const there = turnedBox(moved(box, shift), angle);
+      return !near.some((line) => meets(line, there));
     });
     if (found) return { strokes: [], letterings: [{ ...found, text }] };
   }
@@ -56,15 +66,14 @@ function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
   return places;
 }
 
-function clearanceIn(strip: Bounds, strokes: readonly LaidStroke[]): (box: TurnedBox) => boolean {
-  const lines = strokes
-    .filter(({ bounds, width }) => meet(grown(bounds, width), strip))
+function linesAcross(strip: Bounds, strokes: readonly LaidStroke[]): Line[] {
+  return strokes
+    .filter(({ bounds, width }) => comeNear(bounds, strip, width))
     .flatMap(({ curve, width }) => linesIn(curve, width, strip));
-  return (box) => holds(strip, box.bounds) && !lines.some((line) => meets(line, box));
 }
 
 type Corners = ReturnType<typeof letteringBox>;
 
-function moved(box: Corners, dx: number, dy: number): Corners {
-  return box.map(({ x, y }) => ({ x: x + dx, y: y + dy })) as Corners;
+function moved([a, b, c, d]: Corners, shift: Point): Corners {
+  return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];
 }

@@ -10,7 +10,7 @@ import type { Neighbours } from './marks.js';
 import { cross, crossBox, crossPoints, joinLines, stripBoxes } from './marks.js';
 import type { Page } from './page.js';
 import type { Units } from './proof.js';
-import { grown, meet } from './rectangle.js';
+import { comeNear, grown } from './rectangle.js';
 import { settle } from './settle.js';
 import type { Ink, Sheet } from './sheet.js';
 import { stripWords } from './strip-words.js';
@@ -60,9 +60,7 @@ export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
   const lettered = inkOf({ strokes: [], letterings: settled.map(({ lettering }) => lettering) });
   const lines = [...laid.strokes, ...lettered.strokes.flatMap(withBounds)];
   return tiles.map((tile, index) => {
-    const strokes = lines.filter(({ bounds, width }) =>
-      meet(grown(bounds, width / 2), tile.window),
-    );
+    const strokes = lines.filter(({ bounds, width }) => comeNear(bounds, tile.window, width / 2));
     const letterings = lettered.letterings.filter((_, i) => settled[i]!.region === index);
     return { ...tile, content: { strokes, letterings } };
   });
@@ -97,7 +95,7 @@ export function tileSheet(
     width: page.width,
     height: page.height,
     correction: page.correction,
-    content: [{ ...moveInk(content, dx, dy), window: area }],
+    content: [{ ...content, at: { x: dx, y: dy }, window: area }],
     furniture: inkTogether(moveInk(furniture, dx, dy), footInk(mark, entry, page.area, terms)),
   };
 }

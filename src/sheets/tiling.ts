@@ -1,13 +1,14 @@
 /** Which way a drawing is laid on the paper, and which tiling of it needs the fewest sheets. */
 import type { Part } from '../drawing/build.js';
-import { cellOf, gridOver, neededTiles } from './grid.js';
+import type { Bounds } from '../geometry/measure.js';
+import { cellOf, gridOver, neededOf, type Grid, type TilePlace } from './grid.js';
 import type { Laid } from './lay.js';
-import { lay, samplesOf, turnedPart } from './lay.js';
-import type { Lying, Printed } from './page.js';
+import { lay, quarterOf, samplesOf, turnedPart } from './lay.js';
+import type { Lying, Page, Printed } from './page.js';
 import { plainPage } from './page.js';
 import type { Size } from './paper.js';
 import type { Units } from './proof.js';
-import { heightOf, holds, widthOf } from './rectangle.js';
+import { heightOf, holds, turnedBounds, widthOf } from './rectangle.js';
 import type { Tiling } from './tile.js';
 import { windowArea } from './tile.js';
 
@@ -19,15 +20,67 @@ const mostTiles = 20_000;
 
 /** Each way of laying the drawing: as it stands or turned, on paper upright or sideways. */
 export interface Placement {
-  readonly laid: Laid;
   readonly lying: Lying;
+  /** worked out when it is first asked for: few drawings are ever turned */
+  readonly laid: Laid;
+  /** the same for both ways that paper lies */
+  readonly shape: Shape;
+}
+
+/** All that counting sheets takes, which is quicker to turn than the drawing. */
+interface Shape {
+  readonly bounds: Bounds;
+  /** of the letterings */
+  readonly boxes: readonly Bounds[];
+  readonly samples: readonly number[];
 }
 
 export function placementsOf(drawing: Part): Placement[] {
-  return [drawing, turnedPart(drawing)].map(lay).flatMap((laid) => [
-    { laid, lying: 'upright' as const },
-    { laid, lying: 'sideways' as const },
-  ]);
+  const standing = once(() => lay(drawing));
+  const turned = once(() => lay(turnedPart(drawing)));
+  const shape = once(() => shapeOf(standing()));
+  const turnedShape = once(() => turnShape(shape(), quarterOf(drawing)));
+  return [...bothWays(standing, shape), ...bothWays(turned, turnedShape)];
+}
+
+function bothWays(laid: () => Laid, shape: () => Shape): Placement[] {
+  return (['upright', 'sideways'] as const).map((lying) => ({
+    lying,
+    get laid() {
+      return laid();
+    },
+    get shape() {
+      return shape();
+    },
+  }));
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => (made ??= { value: make() }).value;
+}
+
+function shapeOf(laid: Laid): Shape {
+  const boxes = laid.letterings.map(({ box }) => box);
+  return { bounds: laid.bounds, boxes, samples: samplesOf(laid) };
+}
+
+function turnShape({ bounds, boxes, samples }: Shape, quarter: 1 | -1): Shape {
+  const turned = samples.map((_, i) =>
+    i % 2 === 0 ? -quarter * samples[i + 1]! : quarter * samples[i - 1]!,
+  );
+  return {
+    bounds: turnedBounds(bounds, quarter),
+    boxes: boxes.map((box) => turnedBounds(box, quarter)),
+    samples: turned,
+  };
+}
+
+interface Counted {
+  readonly placement: Placement;
+  readonly page: Page;
+  readonly grid: Grid;
+  readonly places: readonly TilePlace[];
 }
 
 /**
@@ -40,27 +93,29 @@ export function fewestTiles(
   printed: Printed,
   units: Units,
 ): Tiling {
-  const laids = new Set(placements.map(({ laid }) => laid));
-  const samples = new Map([...laids].map((laid) => [laid, samplesOf(laid)]));
-  const tilings = placements.flatMap(({ laid, lying }): Tiling[] => {
-    const page = plainPage(paper, lying, printed);
-    const area = windowArea(page, units);
-    const window = { width: widthOf(area), height: heightOf(area) };
-    const points = samples.get(laid)!;
-    const { columns, rows } = gridOver(laid.bounds, window);
-    if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
-    return sharesOver(columns).flatMap((left) =>
-      sharesOver(rows).map((above) => {
-        const grid = gridOver(laid.bounds, window, left, above);
-        return { page, laid, grid, places: neededTiles(grid, points) };
-      }),
-    );
-  });
+  const tilings = placements.flatMap((placement) =>
+    tilingsOf(placement, plainPage(paper, placement.lying, printed), units),
+  );
   const fewest = Math.min(...tilings.map(({ places }) => places.length));
   const few = tilings.filter(({ places }) => places.length === fewest);
-  const alike = few.filter(({ laid }) => laid === few[0]!.laid);
+  const alike = few.filter(({ placement }) => placement.shape === few[0]!.placement.shape);
   const cuts = alike.map(cutLetterings);
-  return alike[cuts.indexOf(Math.min(...cuts))]!;
+  const { placement, page, grid, places } = alike[cuts.indexOf(Math.min(...cuts))]!;
+  return { page, laid: placement.laid, grid, places };
+}
+
+/** The room to spare shared out in every way. */
+function tilingsOf(placement: Placement, page: Page, units: Units): Counted[] {
+  const { bounds, samples } = placement.shape;
+  const area = windowArea(page, units);
+  const window = { width: widthOf(area), height: heightOf(area) };
+  const { columns, rows } = gridOver(bounds, window);
+  if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
+  const grids = sharesOver(columns).flatMap((left) =>
+    sharesOver(rows).map((above) => gridOver(bounds, window, left, above)),
+  );
+  const needed = neededOf(samples);
+  return grids.map((grid) => ({ placement, page, grid, places: needed(grid) }));
 }
 
 /** Where a single tile holds all, it is no matter which side the room lies on. */
@@ -68,7 +123,7 @@ function sharesOver(count: number): readonly number[] {
   return count === 1 ? shares.slice(0, 1) : shares;
 }
 
-function cutLetterings({ laid, grid, places }: Tiling): number {
+function cutLetterings({ placement, grid, places }: Counted): number {
   const cells = places.map((place) => cellOf(grid, place));
-  return laid.letterings.filter(({ box }) => !cells.some((cell) => holds(cell, box))).length;
+  return placement.shape.boxes.filter((box) => !cells.some((cell) => holds(cell, box))).length;
 }

@@ -4,14 +4,18 @@ export type Tag = readonly [code: number, value: string | number];
 
 /** Throws when a value would break out of its line: whatever comes from outside goes through `dxfText` first. */
 export function tagsToText(tags: readonly Tag[]): string {
-  return tags.map(lineOf).join('');
+  const lines: (string | number)[] = [];
+  for (const [code, value] of tags) {
+    if (typeof value === 'string' && otherThanAscii.test(value)) {
+      throw new RangeError(`not 7-bit text for a DXF: ${value}`);
+    }
+    lines.push(code, value);
+  }
+  lines.push('');
+  return lines.join('\n');
 }
 
-function lineOf([code, value]: Tag): string {
-  const text = String(value);
-  if (/[^\x20-\x7e]/.test(text)) throw new RangeError(`not 7-bit text for a DXF: ${text}`);
-  return `${code}\n${text}\n`;
-}
+const otherThanAscii = /[^\x20-\x7e]/;
 
 /** Hands out the handles by which a file's objects name each other, in order. */
 export class Handles {

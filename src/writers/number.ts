@@ -1,7 +1,7 @@
 /** The one way numbers get into files: rounded, plain decimals, no exponent, no trailing zeros, no minus zero. */
 import { coordinateStep } from '../geometry/tolerance.js';
 
-const coordinateDecimals = Math.round(-Math.log10(coordinateStep));
+const stepsPerMillimetre = Math.round(1 / coordinateStep);
 
 /**
  * On a chord of 1 km this rounds an arc's rise by 2.5e-5 mm. More decimals would show what one machine's sines and square
@@ -14,16 +14,23 @@ const largest = 1e9;
 
 /** A coordinate or length, to 0.0001 mm. Throws for NaN, the infinities and absurd sizes: no file may hold them. */
 export function formatNumber(value: number): string {
-  return plain(value, coordinateDecimals);
+  // the shortest text of a multiple of 0.0001 below 2^53 / 10^4 has no exponent and no digit more than it needs
+  return String(Math.round(checked(value) * stepsPerMillimetre) / stepsPerMillimetre);
 }
 
 /** The bulge of an arc, to 10 decimals. Throws as `formatNumber` does. */
 export function formatBulge(value: number): string {
-  return plain(value, bulgeDecimals);
+  return value === 0 ? '0' : plain(value, bulgeDecimals);
 }
 
 function plain(value: number, decimals: number): string {
-  if (!(Math.abs(value) <= largest)) throw new RangeError(`not a number to write: ${value}`);
-  const text = value.toFixed(decimals).replace(/\.?0+$/, '');
+  const text = checked(value)
+    .toFixed(decimals)
+    .replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
+}
+
+function checked(value: number): number {
+  if (!(Math.abs(value) <= largest)) throw new RangeError(`not a number to write: ${value}`);
+  return value;
 }

@@ -11,29 +11,31 @@ const widestCubic = Math.PI / 6;
 
 /** The operators that build the path; empty for a curve of no length. Throws when a coordinate isn't finite. */
 export function pathOperators(curve: Curve): string {
-  const lost = curve.vertices.find(({ x, y, bulge }) => !Number.isFinite(x + y + bulge));
-  if (lost) throw new RangeError(`not a point to draw: ${lost.x}, ${lost.y}, bulge ${lost.bulge}`);
+  for (const { x, y, bulge } of curve.vertices) {
+    if (!Number.isFinite(x + y + bulge)) {
+      throw new RangeError(`not a point to draw: ${x}, ${y}, bulge ${bulge}`);
+    }
+  }
   const segments = segmentsOf(curve);
   const [first] = segments;
   if (!first) return '';
-  const operators = [`${numbers(first.from)} m`];
+  let path = `${pair(first.from)} m`;
   segments.forEach((segment, i) => {
     const closes = curve.closed && i === segments.length - 1;
-    if (segment.curvature !== 0) operators.push(...cubicsOf(segment).map(cubicOperator));
-    else if (!closes) operators.push(`${numbers(segment.to)} l`);
+    if (segment.curvature !== 0) path += cubicsOf(segment).map(cubicOperator).join('');
+    else if (!closes) path += ` ${pair(segment.to)} l`;
   });
-  if (curve.closed) operators.push('h');
-  return operators.join(' ');
+  return curve.closed ? `${path} h` : path;
 }
 
 type Cubic = readonly [control: Point, control: Point, end: Point];
 
-function cubicOperator(cubic: Cubic): string {
-  return `${numbers(...cubic)} c`;
+function cubicOperator([from, to, end]: Cubic): string {
+  return ` ${pair(from)} ${pair(to)} ${pair(end)} c`;
 }
 
-function numbers(...points: readonly Point[]): string {
-  return points.map(({ x, y }) => `${formatNumber(x)} ${formatNumber(y)}`).join(' ');
+function pair({ x, y }: Point): string {
+  return `${formatNumber(x)} ${formatNumber(y)}`;
 }
 
 /** Handles of 4/3 tan(angle/4) radii along the tangents: then the cubic passes through the middle of its arc. */

@@ -1,6 +1,7 @@
 /** One sheet as a page of a PDF, in millimetres with y upwards. */
 import { dashPattern } from '../drawing/layers.js';
 import { printable, textWidth } from '../drawing/lettering.js';
+import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { Ink, Placed, Sheet, SheetLettering, SheetStroke } from '../sheets/sheet.js';
 import { formatNumber } from './number.js';
@@ -37,7 +38,20 @@ function toPage({ width, height, correction: { x, y } }: Sheet, scale: number): 
 
 /** The lines end at the window; lettering lies within it. */
 function placedOperators(font: PdfFont, placed: Placed): string[] {
-  return ['q', clip(placed.window), ...inkOperators(font, placed), 'Q'];
+  const { at, window } = placed;
+  const move = `1 0 0 1 ${formatNumber(at.x)} ${formatNumber(at.y)} cm`;
+  return ['q', clip(window), move, ...inkOperators(font, placed), 'Q'];
+}
+
+const paths = new WeakMap<Curve, string>();
+
+/** The tiles of a piece share its lines. */
+function pathOf(curve: Curve): string {
+  const known = paths.get(curve);
+  if (known !== undefined) return known;
+  const path = pathOperators(curve);
+  paths.set(curve, path);
+  return path;
 }
 
 function clip({ minX, minY, maxX, maxY }: Bounds): string {
@@ -46,16 +60,19 @@ function clip({ minX, minY, maxX, maxY }: Bounds): string {
 
 function inkOperators(font: PdfFont, { strokes, letterings }: Ink): string[] {
   const operators: string[] = [];
-  let current = '';
+  let current: SheetStroke | null = null;
   for (const stroke of strokes) {
-    const path = pathOperators(stroke.curve);
+    const path = pathOf(stroke.curve);
     if (path === '') continue;
-    const style = styleOperators(stroke);
-    if (style !== current) operators.push(style);
-    current = style;
+    if (!current || !sameStyle(stroke, current)) operators.push(styleOperators(stroke));
+    current = stroke;
     operators.push(path, 'S');
   }
   return [...operators, ...letterings.map((lettering) => textOperators(font, lettering))];
+}
+
+function sameStyle(a: SheetStroke, b: SheetStroke): boolean {
+  return a.width === b.width && a.lineType === b.lineType;
 }
 
 function styleOperators({ lineType, width }: SheetStroke): string {
@@ -68,11 +85,17 @@ function textOperators(font: PdfFont, lettering: SheetLettering): string {
   const text = printable(lettering.text);
   const share = { left: 0, centre: 0.5, right: 1 }[align];
   const before = share === 0 ? 0 : share * textWidth(text, height);
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const place = [at.x - before * cos, at.y - before * sin].map(formatNumber).join(' ');
-  const turn = [cos, sin, -sin, cos].map(factor).join(' ');
+  const x = formatNumber(at.x - before * Math.cos(angle));
+  const y = formatNumber(at.y - before * Math.sin(angle));
   const size = formatNumber(height * sizeForCapitals);
-  return `BT ${font.name()} ${size} Tf ${turn} ${place} Tm ${font.encode(text)} TJ ET`;
+  return `BT ${font.name()} ${size} Tf ${turnOperands(angle)} ${x} ${y} Tm ${font.encode(text)} TJ ET`;
+}
+
+/** Nearly all text is level. */
+function turnOperands(angle: number): string {
+  if (angle === 0) return '1 0 0 1';
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return [cos, sin, -sin, cos].map(factor).join(' ');
 }
 
 /** Nine decimals keep a page of metres true to the last decimal of its coordinates. */

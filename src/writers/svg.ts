@@ -6,7 +6,7 @@ import { dashPattern, layerNames, layerStyles } from '../drawing/layers.js';
 import { letteringPath } from '../drawing/lettering.js';
 import type { Curve, Point } from '../geometry/curve.js';
 import { formatNumber } from './number.js';
-import { escapeXml } from './svg-escape.js';
+import { asciiXml } from './svg-escape.js';
 import { curveData } from './svg-path.js';
 
 /** White space round the drawing, mm. */
@@ -23,7 +23,7 @@ export function toSvg(drawing: Drawing): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
-    `<title>${escapeXml(documentTitle(drawing))}</title>`,
+    `<title>${asciiXml(documentTitle(drawing))}</title>`,
     ...layerNames.flatMap((layer) => group(layer, elements(drawing, layer, place))),
     '</svg>',
     '',
@@ -64,7 +64,7 @@ function words(lettering: Lettering, place: (point: Point) => Point): string[] {
   // the font's y runs upwards and SVG's downwards: hence the signs
   const matrix = [cos, -sin, -sin, -cos].map((n) => `${factor(n)} `).join('');
   const transform = `matrix(${matrix}${formatNumber(x)} ${formatNumber(y)})`;
-  return [`<path aria-label="${escapeXml(lettering.text)}" transform="${transform}" d="${path}"/>`];
+  return [`<path aria-label="${asciiXml(lettering.text)}" transform="${transform}" d="${path}"/>`];
 }
 
 /** Font units run into tens of thousands: nine decimals keep a long line true to the last decimal of its coordinates. */

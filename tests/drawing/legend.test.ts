@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawingBounds } from '../../src/drawing/bounds.js';
 import { drawingOf, strokes } from '../../src/drawing/build.js';
 import type { Legend, Table } from '../../src/drawing/drawing.js';
-import { legendBlock, withLegend } from '../../src/drawing/legend.js';
+import { legendBlock, legendHeight, withLegend } from '../../src/drawing/legend.js';
 import { overlaps } from '../../src/drawing/overlap.js';
 import { polygon } from '../../src/geometry/curve.js';
 
@@ -35,6 +35,15 @@ describe('a legend as a block', () => {
     expect(bounds.maxY).toBeCloseTo(0, 9);
     expect(bounds.minY).toBeCloseTo(-block.height, 9);
     expect(block.width).toBeLessThanOrEqual(120);
+  });
+
+  it('is as high as was measured before it was set', () => {
+    for (const parts of [legend, { notes: [], tables: [table] }, { notes: ['One.'], tables: [] }]) {
+      for (const width of [60, 85, 120, 180, 400]) {
+        expect(legendHeight(parts, width)).toBeCloseTo(legendBlock(parts, width).height, 9);
+      }
+    }
+    expect(legendHeight({ notes: [], tables: [] }, 100)).toBe(0);
   });
 
   it('has every note, title, heading and cell, and only those', () => {

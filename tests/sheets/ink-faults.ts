@@ -4,6 +4,7 @@ import { letteringBox } from '../../src/drawing/lettering.js';
 import { boxesMeet, chainMeets, turnedBox } from '../../src/drawing/turned-box.js';
 import type { Bounds } from '../../src/geometry/measure.js';
 import { boundsOfPoints } from '../../src/geometry/measure.js';
+import { inkOnSheet } from '../../src/sheets/ink.js';
 import { holds } from '../../src/sheets/rectangle.js';
 import type { Ink, Sheet, SheetLettering } from '../../src/sheets/sheet.js';
 
@@ -18,14 +19,14 @@ export function faultsOn(sheet: Sheet, margin = 9.9): string[] {
     maxX: sheet.width - margin,
     maxY: sheet.height - margin,
   };
-  const inks = [...sheet.content, sheet.furniture];
+  const inks = [...sheet.content.map(inkOnSheet), sheet.furniture];
   const letterings = inks.flatMap((ink) => ink.letterings);
   const off = letterings
     .filter((lettering) => !holds(paper, boxOf(lettering)))
     .map(({ text }) => `off the paper: ${text}`);
-  const escaped = sheet.content.flatMap(({ letterings: own, window }) =>
-    own
-      .filter((each) => !holds(window, boxOf(each)))
+  const escaped = sheet.content.flatMap((placed) =>
+    inkOnSheet(placed)
+      .letterings.filter((each) => !holds(placed.window, boxOf(each)))
       .map(({ text }) => `out of its window: ${text}`),
   );
   return [...off, ...escaped, ...overlapsIn(letterings), ...lineFaults(sheet, letterings)];
@@ -42,12 +43,12 @@ function overlapsIn(letterings: readonly SheetLettering[]): string[] {
 }
 
 function lineFaults(sheet: Sheet, letterings: readonly SheetLettering[]): string[] {
-  const clipped = sheet.content.flatMap((ink) =>
+  const clipped = sheet.content.flatMap((placed) =>
     meetings(
-      ink,
+      inkOnSheet(placed),
       letterings.filter((each) => {
         const { minX, maxX, minY, maxY } = boxOf(each);
-        const { window } = ink;
+        const { window } = placed;
         return minX < window.maxX && maxX > window.minX && minY < window.maxY && maxY > window.minY;
       }),
     ),

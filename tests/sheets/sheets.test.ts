@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/drawing/drawing.js';
+import { inkOnSheet } from '../../src/sheets/ink.js';
 import type { PaperName } from '../../src/sheets/paper.js';
 import { paperNames, paperSizes } from '../../src/sheets/paper.js';
 import type { SheetOptions } from '../../src/sheets/sheets.js';
@@ -65,7 +66,7 @@ describe.each(Object.entries(drawings))('%s', (_, make) => {
 function boxesInTheFile({ width, height, correction, content, furniture }: Sheet): Bounds[] {
   const x = (value: number) => width / 2 + correction.x * (value - width / 2);
   const y = (value: number) => height / 2 + correction.y * (value - height / 2);
-  return [...content, furniture]
+  return [...content.map(inkOnSheet), furniture]
     .flatMap(({ letterings }) => letterings.map(boxOf))
     .map((box) => ({ minX: x(box.minX), maxX: x(box.maxX), minY: y(box.minY), maxY: y(box.maxY) }));
 }

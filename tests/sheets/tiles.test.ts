@@ -7,9 +7,10 @@ import type { Point } from '../../src/geometry/curve.js';
 import { circle, line } from '../../src/geometry/curve.js';
 import type { Bounds } from '../../src/geometry/measure.js';
 import { boundsOf } from '../../src/geometry/measure.js';
+import { inkOnSheet } from '../../src/sheets/ink.js';
 import { trulyPrinted } from '../../src/sheets/page.js';
 import { paperSizes } from '../../src/sheets/paper.js';
-import { cellOf, gridOver, markOf, neededTiles, windowOf } from '../../src/sheets/grid.js';
+import { cellOf, gridOver, markOf, neededOf, windowOf } from '../../src/sheets/grid.js';
 import type { Grid } from '../../src/sheets/grid.js';
 import { samplesOf } from '../../src/sheets/lay.js';
 import type { Tiling } from '../../src/sheets/tile.js';
@@ -181,7 +182,7 @@ describe('tiles', () => {
 
   it('keep a tile that only a lettering needs', () => {
     const grid = gridOver({ minX: 0, minY: 0, maxX: 400, maxY: 100 }, { width: 190, height: 266 });
-    const needed = neededTiles(grid, [390, 50]);
+    const needed = neededOf([390, 50])(grid);
     expect(needed).toEqual([{ column: 2, row: 0 }]);
   });
 
@@ -228,7 +229,8 @@ describe('tiles', () => {
     for (const tile of tilesOf(tiling)) {
       const { content, height } = tileSheet({ ...tile, page: tiling.page }, entry, english);
       const [placed] = content;
-      const { window, strokes: lines } = placed!;
+      const { window } = placed!;
+      const { strokes: lines } = inkOnSheet(placed!);
       expect([window.minX, window.minY, height - window.maxY]).toEqual([10, 21, 10]);
       const shift = { x: window.minX - tile.window.minX, y: window.minY - tile.window.minY };
       lines.forEach(({ curve }, i) => {

@@ -193,13 +193,15 @@ describe('a page', () => {
       width: 0.5,
     };
     const window = { minX: 10, minY: 21, maxX: 200, maxY: 287 };
-    const content = [{ strokes: [stroke], letterings: [], window }];
+    const at = { x: 5.25, y: -40 };
+    const content = [{ strokes: [stroke], letterings: [], at, window }];
     const [page] = pagesOf(
       await toPdf([sheetOf({ letterings: [text('foot')] }, { content })], options),
     );
     const lines = page!.trim().split('\n');
     expect(lines[2]).toBe('q');
     expect(lines[3]).toBe('10 21 190 266 re W n');
+    expect(lines[4]).toBe('1 0 0 1 5.25 -40 cm');
     expect(lines.indexOf('Q')).toBe(lines.length - 2);
   });
 
