@@ -14,7 +14,7 @@ const air = 0.3;
 /** Of leaders, mm. */
 const leaderWidth = 0.13;
 
-interface Obstacles {
+export interface Obstacles {
   readonly marks: readonly Bounds[];
   readonly others: readonly TurnedBox[];
   readonly lines: readonly Line[];
@@ -49,13 +49,34 @@ export function faultsAt(
   leader: Curve | undefined,
   { marks, others, lines }: Obstacles,
 ): number {
-  const leaderLines = leader ? chordsOf(leader).map((chord) => ({ ...chord, margin: air })) : [];
   return (
     count(marks, (mark) => meet(mark, box.bounds)) +
-    count(others, (other) => meet(box.bounds, other.bounds) && boxesMeet(box, other)) +
+    count(others, (other) => meetsBox(box, other)) +
     count(lines, (line) => meets(line, box)) +
-    count(leaderLines, (line) => [box, ...others].some((other) => meets(line, other)))
+    count(piecesOf(leader), (line) => [box, ...others].some((other) => meets(line, other)))
   );
+}
+
+/** Whether there are none. */
+export function isClear(
+  box: TurnedBox,
+  leader: Curve | undefined,
+  { marks, others, lines }: Obstacles,
+): boolean {
+  return !(
+    marks.some((mark) => meet(mark, box.bounds)) ||
+    others.some((other) => meetsBox(box, other)) ||
+    lines.some((line) => meets(line, box)) ||
+    piecesOf(leader).some((line) => [box, ...others].some((other) => meets(line, other)))
+  );
+}
+
+function piecesOf(leader: Curve | undefined): Line[] {
+  return leader ? chordsOf(leader).map((chord) => ({ ...chord, margin: air })) : [];
+}
+
+function meetsBox(a: TurnedBox, b: TurnedBox): boolean {
+  return meet(a.bounds, b.bounds) && boxesMeet(a, b);
 }
 
 export function meets({ points, bounds, margin }: Line, box: TurnedBox): boolean {

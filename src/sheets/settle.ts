@@ -15,7 +15,7 @@ import { boundsOfPoints } from '../geometry/measure.js';
 import { add, distance } from '../geometry/vector.js';
 import { fitText } from './fit-text.js';
 import type { Laid, LaidLettering } from './lay.js';
-import { faultsAt, linesNear } from './obstacles.js';
+import { faultsAt, isClear, linesNear, type Obstacles } from './obstacles.js';
 import { heightOf, holds, meet, widthOf } from './rectangle.js';
 import { shiftedBox, shiftsNear } from './shifts.js';
 
@@ -68,28 +68,48 @@ interface Search {
 function bestPlace(search: Search): Settled {
   const { lettering, regions } = search;
   return (
-    leastBad(heightsFor(lettering), search) ??
-    leastBad(shortened(lettering, regions), search) ?? { region: 0, lettering }
+    bestOf(heightsFor(lettering), search) ??
+    bestOf(shortened(lettering, regions), search) ?? { region: 0, lettering }
   );
 }
 
 /** Null when no region holds any of the variants. */
+function bestOf(variants: readonly Lettering[], search: Search): Settled | null {
+  return firstClear(variants, search) ?? leastBad(variants, search);
+}
+
+function firstClear(variants: readonly Lettering[], search: Search): Settled | null {
+  for (const variant of variants) {
+    for (const { place, box, obstacles } of placesFor(variant, search)) {
+      if (isClear(box, place.lettering.leader, obstacles)) return place;
+    }
+  }
+  return null;
+}
+
+/** Counting what is wrong with every place is slow, and seldom needed. */
 function leastBad(variants: readonly Lettering[], search: Search): Settled | null {
   let least: { place: Settled; faults: number } | null = null;
   for (const variant of variants) {
-    for (const { place, faults } of placesFor(variant, search)) {
-      if (faults === 0) return place;
+    for (const { place, box, obstacles } of placesFor(variant, search)) {
+      const faults = faultsAt(box, place.lettering.leader, obstacles);
       if (!least || faults < least.faults) least = { place, faults };
     }
   }
   return least?.place ?? null;
 }
 
-/** Places for one variant, the least move first, each with what is wrong with it. */
+interface Candidate {
+  readonly place: Settled;
+  readonly box: TurnedBox;
+  readonly obstacles: Obstacles;
+}
+
+/** Places for one variant, the least move first, each with what could be in its way. */
 function* placesFor(
   variant: Lettering,
   { lettering, laid, regions, others }: Search,
-): Generator<{ place: Settled; faults: number }> {
+): Generator<Candidate> {
   const corners = letteringBox(variant);
   const box = boundsOfPoints(corners)!;
   const areas = regions.map(({ area }) => area);
@@ -103,10 +123,11 @@ function* placesFor(
       lines: linesNear(laid, lettering, reached),
     };
     for (const { region, shift } of shifts) {
-      const place = { region, lettering: moved(variant, shift) };
-      const moving = turnedBox(shiftedCorners(corners, shift), variant.angle);
-      const obstacles = { ...near, marks: regions[region]!.marks };
-      yield { place, faults: faultsAt(moving, place.lettering.leader, obstacles) };
+      yield {
+        place: { region, lettering: moved(variant, shift) },
+        box: turnedBox(shiftedCorners(corners, shift), variant.angle),
+        obstacles: { ...near, marks: regions[region]!.marks },
+      };
     }
   }
 }
