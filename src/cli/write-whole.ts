@@ -162,7 +162,6 @@ function writeScrap(path: string, content: string | Uint8Array): Undo {
 
 /** Drawings are nothing but ASCII, and come to hundreds of kilobytes: as that they are copied, not converted. */
 function encodingOf(content: string | Uint8Array): 'latin1' | 'utf8' {
-  // eslint-disable-next-line no-control-regex
   return typeof content === 'string' && /^[\0-\x7f]*$/.test(content) ? 'latin1' : 'utf8';
 }
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { decoded } from '../writers/decoded.js';
 import { textsOf } from '../writers/dxf-drawings.js';
 import { bucket, Workshop } from './workshop.js';
 
@@ -117,7 +118,7 @@ test('prove says in German what is and what is not as it should be, and draws it
   expect(good.code).toBe(0);
   expect(good.out).toMatch(/^Bewiesen: alle \d+ beurteilten Dinge/m);
   expect(good.out).toMatch(/±0,\d+ mm/);
-  expect(workshop.read('gap.svg')).toContain('Spalt längs der Fuge');
+  expect(decoded(workshop.read('gap.svg'))).toContain('Spalt längs der Fuge');
   workshop.write('out/head.dxf', '');
   const bad = await workshop.run(prove);
   expect(bad.code).toBe(1);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { edgeMoved } from '../bench-test/mutate-dxf.js';
+import { decoded } from '../writers/decoded.js';
 import { bucket, root, Workshop } from './workshop.js';
 
 interface Finding {
@@ -128,7 +129,7 @@ describe('the picture', () => {
     const workshop = await drawn('--pieces', 'stave');
     const argv = ['prove', 'keg', '--picture', 'gap.svg'];
     expect((await workshop.run(argv)).code).toBe(0);
-    const svg = workshop.read('gap.svg');
+    const svg = decoded(workshop.read('gap.svg'));
     expect(svg).toMatch(/^<\?xml/);
     expect(svg).toContain('<title>Gap along the joint – ');
     for (const words of ['allowed ±0.02 mm', 'outer face', 'inner face', 'station, mm'])
@@ -137,7 +138,7 @@ describe('the picture', () => {
     expect(again).toMatchObject({ code: 2, out: '' });
     expect(again.err).toMatch(/gap\.svg is there already; --replace writes over/);
     expect((await workshop.run([...argv, '--replace'])).code).toBe(0);
-    expect(workshop.read('gap.svg')).toBe(svg);
+    expect(decoded(workshop.read('gap.svg'))).toBe(svg);
   });
 
   test('without a ring there is none, and the proof still says why', async () => {
