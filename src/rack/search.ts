@@ -31,7 +31,7 @@ export function* search(pool: Pool, most: number): Generator<SearchState, readon
       yield { best, layout: null };
       const layout = deal(pool, attempt.used, attempt.counts, attempt.goal.target);
       if (!layout) continue;
-      const found = yield* finish(layout, attempt.goal, random, { best, layout });
+      const found = yield* finish(layout, attempt, random, { best, layout });
       if (found.length === most) return found;
       if (isBetter(pool, found, best)) best = found;
     }
@@ -46,6 +46,8 @@ interface Attempt {
   readonly used: readonly number[];
   readonly counts: readonly number[];
   readonly goal: Goal;
+  /** turns on end that are allowed to close no set more, while few are open */
+  readonly patience: number;
 }
 
 /** How many total counts are tried for each number of sets. */
@@ -58,7 +60,10 @@ function* attempts(pool: Pool, classes: readonly StaveClass[], sets: number): Ge
   for (const allowed of plane > 0 ? [0, plane] : [0]) {
     const window = closingWindows(pool, tolerance, allowed).inner;
     const onGrid = standing === 0 ? attemptOnGrid(pool, classes, sets, window) : null;
-    if (onGrid) yield { ...onGrid, goal: goalFor(pool, onGrid.used, sets, window, count) };
+    if (onGrid) {
+      const goal = goalFor(pool, onGrid.used, sets, window, count);
+      yield { ...onGrid, goal, patience: MORE_PATIENCE };
+    }
     // of other counts the steps don't come right
     if (onGrid) continue;
     for (const total of totalCounts(pool, classes, sets, window).slice(0, COUNTS_TRIED)) {
@@ -66,7 +71,8 @@ function* attempts(pool: Pool, classes: readonly StaveClass[], sets: number): Ge
       if (standing > counts[0]!) continue;
       const used = chooseStaves(pool, classes, sets, total);
       if (!used) continue;
-      yield { used, counts, goal: goalFor(pool, used, sets, window, count) };
+      const goal = goalFor(pool, used, sets, window, count);
+      yield { used, counts, goal, patience: PATIENCE };
     }
   }
 }
@@ -96,13 +102,15 @@ export function evenCounts(total: number, sets: number): number[] {
 /** Mends a layout until it closes; takes sets apart that won't. */
 function* finish(
   layout: Layout,
-  goal: Goal,
+  { goal, patience }: Attempt,
   random: Random,
   state: SearchState,
 ): Generator<SearchState, readonly ClosedSet[]> {
   const withRest = { ...goal, useRest: layout.rest.length > 1 };
   balance(layout, goal);
   yield* mending(layout, goal, random, state);
+  const goesOn = patience > PATIENCE && isHopeful(layout, goal);
+  if (goesOn) yield* mending(layout, goal, random, state, patience);
   yield* mending(layout, withRest, random, state);
   for (let open = openSets(layout, goal); open.length > 0; open = openSets(layout, goal)) {
     const apart = open.filter((set) => set > 0 || layout.pool.standing.length === 0).reverse();
@@ -114,12 +122,25 @@ function* finish(
   return layout.sets.flatMap((staves) => closeSet(layout.pool, staves) ?? []);
 }
 
-function* mending(layout: Layout, goal: Goal, random: Random, state: SearchState) {
-  const turns = mend(layout, goal, random, PATIENCE + Math.ceil(layout.sets.length / 2));
+/** Whether so few sets are open that going on may close them all. */
+function isHopeful(layout: Layout, goal: Goal): boolean {
+  return openSets(layout, goal).length <= layout.sets.length / 3;
+}
+
+function* mending(
+  layout: Layout,
+  goal: Goal,
+  random: Random,
+  state: SearchState,
+  patience = PATIENCE,
+) {
+  const turns = mend(layout, goal, random, patience + Math.ceil(layout.sets.length / 2));
   while (!turns.next().done) yield state;
 }
 
 const PATIENCE = 30;
+/** On a coarse grid, where a fault wanders long before it meets its opposite. */
+const MORE_PATIENCE = 1000;
 
 function isBetter(pool: Pool, a: readonly ClosedSet[], b: readonly ClosedSet[]): boolean {
   return compareAims(aimsOf(pool, a), aimsOf(pool, b)) < 0;
