@@ -41,8 +41,12 @@ export interface Grid {
   readonly beside: readonly number[];
 }
 
-/** Null when girths may vary by a whole step, which is then no hindrance, or when all widths are alike. */
+/** More classes than this are no coarse grid, and too many for the linear programme. */
+const MOST_CLASSES = 130;
+
+/** Null when girths may vary by a whole step, which is then no hindrance, or when all widths are alike, or too many. */
 export function gridOf(classes: readonly StaveClass[], window: Window): Grid | null {
+  if (classes.length > MOST_CLASSES) return null;
   const read = measuringStep(classes.map(({ width }) => width));
   const narrowest = classes[0]?.width ?? 0;
   const readings = classes.map(({ width }) => Math.round((width - narrowest) / read));

@@ -73,6 +73,14 @@ describe('kinds of sets', () => {
   it('say nothing of racks read finely', () => {
     const pool = makePool(rack({ count: 60, step: 0.5 }).staves, asked());
     expect(mostOnGrid(pool, classesOf(pool), 2)).toBe(2);
+    // on their fine grid girths are still held to a part of a step, but there are too many classes
+    const exact = makePool(
+      rack({ count: 300, step: 0.01 }).staves,
+      asked({ tolerance: 0.001, plane: 0 }),
+    );
+    const { outer } = closingWindows(exact, 0.001, 0);
+    expect(outer.high - outer.low).toBeLessThan(0.01);
+    expect(gridOf(classesOf(exact), outer)).toBeNull();
   });
 });
 
