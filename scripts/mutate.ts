@@ -22,6 +22,11 @@ const atOnce = 2;
 /** Vessel and capacity are judged by the tests of both; drawings by their own. */
 const modelTests = ['tests/vessel/', 'tests/capacity/'];
 const drawingTests = ['tests/pieces/'];
+/** The quick ones: the search itself takes minutes. */
+const rackTests = ['closing', 'planing', 'step', 'verify'].map(
+  (name) => `tests/rack/${name}.test.ts`,
+);
+const setTests = ['tests/sets/'];
 /** Tests of one folder take helpers from others. */
 const copied = ['src', 'templates', 'fonts', 'tests', 'package.json', 'tsconfig.json'];
 
@@ -34,7 +39,9 @@ interface Outcome {
 }
 
 function testsOf({ file }: Mutation): string[] {
-  return file.startsWith('src/pieces/') ? drawingTests : modelTests;
+  if (file.startsWith('src/pieces/')) return drawingTests;
+  if (file.startsWith('src/rack/')) return rackTests;
+  return file.startsWith('src/sets/') ? setTests : modelTests;
 }
 
 /** Mistakes whose text does not occur exactly once, which would plant nothing or too much. */
@@ -122,7 +129,8 @@ async function attempt(scratch: string, mutation: Mutation | null): Promise<Outc
       join(scratch, mutation.file),
       original.replace(mutation.text, () => mutation.replacement),
     );
-  const folders = mutation ? testsOf(mutation) : [...modelTests, ...drawingTests];
+  const all = [...modelTests, ...drawingTests, ...rackTests, ...setTests];
+  const folders = mutation ? testsOf(mutation) : all;
   const { code, failed, stopped } = await runTests(scratch, folders);
   if (mutation && original !== null) writeFileSync(join(scratch, mutation.file), original);
   const seconds = (performance.now() - start) / 1000;

@@ -27,6 +27,19 @@ const inPieces = (file: string, name: string, text: string, replacement: string)
   replacement,
 });
 
+const inRack = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/rack/${file}`,
+  name,
+  text,
+  replacement,
+});
+const inSets = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/sets/${file}`,
+  name,
+  text,
+  replacement,
+});
+
 export const mutations: readonly Mutation[] = [
   // the wall and its bending
   inVessel('profile.ts', 'lean with the wrong sign', '-Math.atan(profile', 'Math.atan(profile'),
@@ -175,5 +188,66 @@ export const mutations: readonly Mutation[] = [
     'lying dip from the circle, not the lowest corner',
     'depth - radius * section.below',
     'depth - radius',
+  ),
+  // the rack: closing, planing, reading
+  inRack(
+    'closing.ts',
+    'a backed width taken for a flat one',
+    "measured === 'blank' ? Math.atan(width / diameter)",
+    "measured !== 'never' ? Math.atan(width / diameter)",
+  ),
+  inRack(
+    'closing.ts',
+    'the width at an angle by the sine',
+    "(measured === 'blank' ? Math.tan(angle) : Math.sin(angle))",
+    'Math.sin(angle)',
+  ),
+  inRack(
+    'planing.ts',
+    'the bung stave planed',
+    'if (index === job.keep || off[index] !== 0) continue;',
+    'if (off[index] !== 0) continue;',
+  ),
+  inRack(
+    'planing.ts',
+    'planing rounded down',
+    'Math.ceil(depth / PLANE_STEP - 1e-9)',
+    'Math.floor(depth / PLANE_STEP - 1e-9)',
+  ),
+  inRack(
+    'step.ts',
+    'reading errors added up, not their squares',
+    'Math.sqrt(count)) / Math.PI',
+    'count) / Math.PI',
+  ),
+  inRack(
+    'verify.ts',
+    'a stave used twice goes unseen',
+    'if (seen.has(mark)) flaws.push(`${mark} is in sets',
+    'if (false) flaws.push(`${mark} is in sets',
+  ),
+  inRack(
+    'verify.ts',
+    'planing over the limit goes unseen',
+    'planed > plane + SLACK',
+    'planed > 10 * plane + SLACK',
+  ),
+  inSets(
+    'swap.ts',
+    'a swapped stave planed past the limit',
+    'if (planeOff <= 0 || planeOff > plane) return null;',
+    'if (planeOff <= 0) return null;',
+  ),
+  inSets(
+    'swap.ts',
+    'a short spare taken',
+    'spare.length < length) return false;',
+    'spare.length < 0) return false;',
+  ),
+  inSets(
+    'running-totals.ts',
+    'the running total of staves before planing',
+    'total += width - planeOff',
+    'total += width',
   ),
 ];

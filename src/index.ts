@@ -38,7 +38,7 @@ export { matchStaves } from './rack/match.js';
 export type * from './rack/request.js';
 export { readStock } from './rack/stock.js';
 export type { Stock, StockCode, StockIssue, StockReading, StockStave } from './rack/stock.js';
-export { describeStockIssue } from './rack/stock-wording.en.js';
+export { describeStockIssue, stockWords } from './rack/stock-words.js';
 export { decimalsOf, runningTotals } from './sets/running-totals.js';
 export { specOfSet } from './sets/set-spec.js';
 export { measuredWidths, swapStave } from './sets/swap.js';

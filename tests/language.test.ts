@@ -7,6 +7,7 @@ import { jobWords } from '../src/job/words/index.js';
 import { decimalComma, frenchText, languages, wordsIn } from '../src/language.js';
 import { pieceWords } from '../src/pieces/words/index.js';
 import { proofWords } from '../src/proof/words.js';
+import { stockWords } from '../src/rack/stock-words.js';
 import { sheetWords } from '../src/sheets/words.js';
 import { indexPageWords } from '../src/writers/index-page.words.js';
 import { said, samplesIn } from './translations.js';
@@ -19,6 +20,7 @@ const bundles = {
   commands: cliWords,
   proof: proofWords,
   'command match': matchWords,
+  'rack list': stockWords,
 };
 
 /** Words that are the same in another language as in English. */

@@ -7,6 +7,7 @@ import {
   matchStaves,
   readStock,
   requestFor,
+  stockWords,
   wordsIn,
 } from '../index.js';
 import type { MatchRequest, MatchResult, Stock, StockIssue, Vessel } from '../index.js';
@@ -137,7 +138,7 @@ async function benchOf(name: string, options: MatchOptions, io: Io): Promise<Ben
 }
 
 async function stockOf(
-  { stock: name, quiet }: MatchOptions,
+  { stock: name, quiet, language }: MatchOptions,
   units: 'mm' | 'in',
   { voice, words }: Pick<Bench, 'voice' | 'words'>,
   io: Io,
@@ -150,7 +151,8 @@ async function stockOf(
   }
   const reading = readStock(text, units);
   const told = reading.issues.filter(({ severity }) => severity === 'error' || !quiet);
-  for (const issue of told) io.err(oneLine(describeStockIssue(issue, file)));
+  const sentences = await wordsIn(stockWords, language);
+  for (const issue of told) io.err(oneLine(describeStockIssue(issue, file, sentences)));
   return reading;
 }
 

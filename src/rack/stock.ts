@@ -34,7 +34,7 @@ export type StockCode =
   | 'readings-apart'
   | 'bung-unreadable';
 
-/** What is wrong, or doubtful. The wording is in `stock-wording.en.ts`. Line and column are 1-based. */
+/** What is wrong, or doubtful. The wording is in `stock-words.ts`. Line and column are 1-based. */
 export interface StockIssue {
   readonly severity: 'error' | 'warning';
   readonly code: StockCode;

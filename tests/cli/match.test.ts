@@ -138,6 +138,22 @@ describe('for people', () => {
     expect(out).toMatch(/^No set 2: not enough wood, the rack lacks \d+\.\d mm of girth\.$/m);
   });
 
+  test('the staves that would help do, when they are added to the rack', async () => {
+    const list = csvOf([...bucketWidths, 63, 57, 61, 52, 66, 59, 60, 54, 58, 62.5, 55]);
+    const shop = new Workshop({ ...files, 'short.csv': list });
+    const argv = ['match', 'bucket.yaml', '--vessels', '2', '--stock'];
+    const { code, out } = await shop.run([...argv, 'short.csv']);
+    expect(code).toBe(1);
+    const said = /^(\d) staves? of ([\d.]+) mm to ([\d.]+) mm would make set 2\.$/m.exec(out);
+    expect(said, out).not.toBeNull();
+    const [count, from, to] = said!.slice(1).map(Number) as [number, number, number];
+    for (const width of [from, to]) {
+      const more = Array.from({ length: count }, (_, i) => `N${i},${width}`);
+      const helped = new Workshop({ ...files, 'more.csv': [list, ...more].join('\n') });
+      expect((await helped.run([...argv, 'more.csv'])).code).toBe(0);
+    }
+  });
+
   test('no bung stave', async () => {
     const { code, out } = await match('wine.yaml', '--stock', 'rack.csv', '--bung', '200');
     expect(code).toBe(1);
@@ -220,6 +236,19 @@ describe('bad input', () => {
     for (const place of ['bad.csv:3:1', 'bad.csv:4:4', 'bad.csv:5:4', 'bad.csv:6:1'])
       expect(err).toContain(`${place}: `);
     expect(shop.files()).not.toContain('sets/sets.csv');
+  });
+
+  test.each([
+    ['de', /bad\.csv:3:1: Fehler: Das Zeichen "A1" steht schon in Zeile 2/, /keine Breite/],
+    ['fr', /bad\.csv:3:1: erreur: Le repère "A1" est déjà à la ligne 2/, /largeur/],
+  ])('it is said in the language asked for: %s', async (language, doubled, unreadable) => {
+    const shop = new Workshop({ ...files, 'bad.csv': 'mark,width\nA1,60\nA1,61\nA2,wide\n' });
+    const argv = ['match', 'bucket.yaml', '--stock', 'bad.csv', '--language', language];
+    const { code, out, err } = await shop.run(argv);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toMatch(doubled);
+    expect(err).toMatch(unreadable);
+    expect(err).not.toMatch(/error:/);
   });
 
   test('a wrong spec and a wrong list are both named', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readStock, type StockReading } from '../../src/rack/stock.js';
-import { describeStockIssue } from '../../src/rack/stock-wording.en.js';
+import { describeStockIssue } from '../../src/rack/stock-words.js';
 
 const faults = (reading: StockReading): string[] =>
   reading.issues.map(({ code, line, column }) => `${line}:${column} ${code}`);
