@@ -223,8 +223,8 @@ export const mutations: readonly Mutation[] = [
   inRack(
     'verify.ts',
     'a stave used twice goes unseen',
-    'if (seen.has(mark)) flaws.push(`${mark} is in sets',
-    'if (false) flaws.push(`${mark} is in sets',
+    '\n      if (seen.has(mark)) flaws.push',
+    '\n      if (false) flaws.push',
   ),
   inRack(
     'verify.ts',
