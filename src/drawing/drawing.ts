@@ -27,6 +27,8 @@ export interface Table {
   readonly title: string;
   readonly headings: readonly string[];
   readonly rows: readonly (readonly string[])[];
+  /** rows closer together than usual, for a long list that should stay on one sheet */
+  readonly close?: boolean;
 }
 
 /** What belongs with a drawing but not on its lines: set below it, or on a page of its own. */

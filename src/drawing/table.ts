@@ -7,8 +7,9 @@ import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
 import { wrap } from './wrap.js';
 
-/** Clear space in mm between a rule and the box of the text beside it. */
+/** Clear space in mm between a rule and the box of the text beside it; above and below less in a close table. */
 const padding = 1;
+const closePadding = 0.15;
 const height = heights.normal;
 /** From one baseline to the next: the whole box of a line, so that accents and descenders never meet. */
 export const pitch = (ascenderPart + descenderPart) * height + 0.1;
@@ -23,12 +24,13 @@ export interface Block extends Part {
 export function ruledTable(table: Table, width: number): Block {
   const { columns, wrapped } = laidOut(table, width);
   const xs = sums(columns);
-  const ys = sums(wrapped.map((row) => -rowHeight(row)));
+  const above = rowPadding(table);
+  const ys = sums(wrapped.map((row) => -rowHeight(row, above)));
   const numeric = columns.map((_, i) =>
     table.rows.every((row) => startsLikeNumber.test(row[i] ?? '')),
   );
   const cells = wrapped.flatMap((row, r) =>
-    row.flatMap((lines, c) => cell(lines, xs[c]!, xs[c + 1]!, ys[r]!, numeric[c]!)),
+    row.flatMap((lines, c) => cell(lines, xs[c]!, xs[c + 1]!, ys[r]! - above, numeric[c]!)),
   );
   const { strokes } = rules(xs, ys);
   return { strokes, letterings: cells, width: xs.at(-1)!, height: -ys.at(-1)! };
@@ -36,7 +38,12 @@ export function ruledTable(table: Table, width: number): Block {
 
 /** How high it will be: setting a table only to measure it is slow. */
 export function tableHeight(table: Table, width: number): number {
-  return laidOut(table, width).wrapped.reduce((sum, row) => sum + rowHeight(row), 0);
+  const above = rowPadding(table);
+  return laidOut(table, width).wrapped.reduce((sum, row) => sum + rowHeight(row, above), 0);
+}
+
+function rowPadding({ close }: Table): number {
+  return close ? closePadding : padding;
 }
 
 function laidOut(table: Table, width: number) {
@@ -68,8 +75,8 @@ function columnWidths(
   return widths;
 }
 
-function rowHeight(row: readonly (readonly string[])[]): number {
-  return Math.max(...row.map((lines) => lines.length)) * pitch + 2 * padding;
+function rowHeight(row: readonly (readonly string[])[], above: number): number {
+  return Math.max(...row.map((lines) => lines.length)) * pitch + 2 * above;
 }
 
 /** 0 and the running totals after it. */
@@ -91,7 +98,7 @@ function cell(
   const written: Lettering[] = [];
   lines.forEach((text, i) => {
     if (text === '') return;
-    const y = top - padding - ascenderPart * height - i * pitch;
+    const y = top - ascenderPart * height - i * pitch;
     written.push({ text, at: { x, y }, height, align, angle: 0 });
   });
   return written;

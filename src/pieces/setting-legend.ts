@@ -95,7 +95,8 @@ function checklist({ plan, words }: RingView): Table {
     '',
     '',
   ]);
-  return { title: say.title, headings: say.headings(words.unitNames[units]), rows };
+  // a ring of 30 staves stays on one sheet, to be carried to the rack
+  return { title: say.title, headings: say.headings(words.unitNames[units]), rows, close: true };
 }
 
 /** Between two flat faces that touch the same circle at their middles, at their joint. */

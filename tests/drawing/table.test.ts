@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ruledTable } from '../../src/drawing/table.js';
+import { ruledTable, tableHeight } from '../../src/drawing/table.js';
 import { overlaps } from '../../src/drawing/overlap.js';
 
 const table = {
@@ -28,6 +28,13 @@ describe('a ruled table', () => {
         .map(({ curve }) => curve.vertices[0]!.x);
     expect(uprights(narrow)).toEqual(uprights(wide));
     expect(overlaps(narrow)).toEqual([]);
+  });
+
+  it('is lower when it is close, and as clear', () => {
+    const close = ruledTable({ ...table, close: true }, 90);
+    expect(close.height).toBeLessThan(ruledTable(table, 90).height - 3);
+    expect(close.height).toBeCloseTo(tableHeight({ ...table, close: true }, 90), 9);
+    expect(overlaps(close)).toEqual([]);
   });
 
   it('sets nothing in an empty or missing cell', () => {

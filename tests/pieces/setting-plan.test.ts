@@ -9,6 +9,7 @@ import { pieceWords } from '../../src/pieces/words/index.js';
 import { settingPlan } from '../../src/pieces/setting-plan.js';
 import type { MatchedSet } from '../../src/rack/request.js';
 import { specOfSet } from '../../src/sets/set-spec.js';
+import { toSheets } from '../../src/sheets/sheets.js';
 import { solveVessel } from '../../src/vessel/solve.js';
 import { toSvg } from '../../src/writers/svg.js';
 import { caskWidths, setOf } from '../sets/sets.js';
@@ -228,4 +229,20 @@ describe.each<Language>(['de', 'fr'])('in another language: %s', (language) => {
 
 test('files are named by the number of the set', () => {
   expect(planOf(bunged, setOf(caskWidths), 12).name).toBe('set-12');
+});
+
+test.each(['a4', 'letter'] as const)('a ring of 30 is listed on one sheet of %s', (paper) => {
+  const widths = Array.from({ length: 30 }, (_, i) => 70.5 + (i % 3) / 2);
+  const set = setOf(widths, { marks: widths.map((_, i) => `Q${i + 101}`) });
+  const drawing = planOf(bunged.replace('count: 28', 'count: 30'), set);
+  const sheets = toSheets(drawing, {
+    paper,
+    units: 'mm',
+    titleBlock: { ...vesselOf(bunged).spec.sheet, title: drawing.title, subtitle: drawing.subject },
+  });
+  const marks = sheets.map(({ furniture: { letterings } }) => {
+    return new Set(letterings.filter(({ text }) => /^Q1\d\d$/.test(text)).map(({ text }) => text))
+      .size;
+  });
+  expect(Math.max(...marks), `marks on each sheet: ${marks.join(', ')}`).toBe(30);
 });
