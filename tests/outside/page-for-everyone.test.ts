@@ -29,6 +29,7 @@ const tabs = ['settings', 'sizing', 'space', 'numbers', 'dip', 'slips', 'output'
 const widths = [
   ['phone', 375, 812, 'light'],
   ['tablet', 820, 1180, 'dark'],
+  ['desktop', 1440, 900, 'light'],
 ] as const;
 
 describe.each(widths)('on a %s', (_, width, height, colorScheme) => {

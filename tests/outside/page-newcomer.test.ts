@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { packVessel, planVessel } from '../../src/index.js';
+import { packVessel, planVessel, renderVessel } from '../../src/index.js';
 import { darkRuns, rasterOf, saved } from './pdf-programs.js';
 import { servePage } from '../../src/cli/page-server.js';
 import { begin, fileFrom, PageInBrowser, root, settled } from './page.js';
@@ -111,6 +111,38 @@ it('the served page, in parts and under its strict rules, does the same and asks
   expect(elsewhere).toEqual([]);
   await page.context().close();
   await server.close();
+});
+
+it('the served page searches the rack in a worker, which its rules allow', async () => {
+  const server = await servePage(join(workshop.folder, 'page'), 0);
+  const page = await workshop.open({ offline: false }, server.address);
+  await begin(page, 'wine-cask-225');
+  await page.locator('.handle').click();
+  await page
+    .locator('.rack input[type=file]')
+    .setInputFiles(join(root, 'templates/rack-invented.csv'));
+  await page.locator('.handle:has-text("118 staves")').waitFor();
+  await page.getByRole('button', { name: 'Choose sets' }).click();
+  await page.locator('.set').first().waitFor();
+  expect(await page.locator('.set').first().locator('tbody th').count()).toBeGreaterThan(24);
+  await page.context().close();
+  await server.close();
+}, 60_000);
+
+it('DXF has its lettering as outlines where that is chosen, as the command draws it', async () => {
+  const page = await workshop.open();
+  await begin(page, 'wine-cask-225');
+  await page.getByRole('tab', { name: 'Print and cut' }).click();
+  await page.getByLabel('Lettering in DXF').selectOption('outlines');
+  await page.getByRole('button', { name: /^Head$/ }).click();
+  const dxf = await fileFrom(page, () => page.getByRole('button', { name: 'Save as DXF' }).click());
+  const text = readFileSync(join(root, 'templates/wine-cask-225.yaml'), 'utf8');
+  const { vessel } = planVessel(text, 'wine-cask-225.yaml');
+  const options = { formats: ['dxf'], pieces: ['head'], letteringAs: 'outlines' } as const;
+  const [file] = await renderVessel(vessel!, options);
+  expect(dxf.bytes.toString('utf8')).toBe(file!.content);
+  expect(dxf.bytes.toString('utf8')).not.toContain('\nTEXT\n');
+  await page.context().close();
 });
 
 it('the browser had nothing to complain of', () => {

@@ -25,7 +25,18 @@ export const choosePaper = (name: string): void =>
 export const acrossTyped = signal(kept('across') ?? '');
 export const alongTyped = signal(kept('along') ?? '');
 
+export const letterings = ['text', 'outlines'] as const;
+type Lettering = (typeof letterings)[number];
+const letteringNamed = (name: string | null): Lettering =>
+  letterings.find((each) => each === name) ?? 'text';
+
+/** Of DXF files: most programs set text their own way, and routers engrave outlines. */
+export const letteringAs = signal<Lettering>(letteringNamed(kept('lettering')));
+export const chooseLettering = (name: string): void =>
+  void (letteringAs.value = letteringNamed(name));
+
 effect(() => {
+  keep('lettering', letteringAs.value);
   keep('across', acrossTyped.value);
   keep('along', alongTyped.value);
   if (chosen.value) keep('paper', chosen.value);
@@ -52,6 +63,7 @@ export function drawOptions(): Omit<DrawOptions, 'formats'> {
   return {
     paper: paper.value,
     language: language.value,
+    letteringAs: letteringAs.value,
     font,
     ...(printed.value && { printed: printed.value }),
   };

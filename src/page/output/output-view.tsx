@@ -9,9 +9,12 @@ import { words } from '../words/index.js';
 import {
   acrossTyped,
   alongTyped,
+  chooseLettering,
   choosePaper,
   drawOptions,
   jobSheetFile,
+  letteringAs,
+  letterings,
   paper,
   printed,
   readSide,
@@ -34,6 +37,20 @@ export function OutputView(): JSX.Element {
             {paperNames.map((name) => (
               <option key={name} value={name}>
                 {output.papers(name)}
+              </option>
+            ))}
+          </select>
+        </div>
+        <div class="field">
+          <label for="lettering">{output.lettering}</label>
+          <select
+            id="lettering"
+            value={letteringAs.value}
+            onChange={({ currentTarget }) => chooseLettering(currentTarget.value)}
+          >
+            {letterings.map((name) => (
+              <option key={name} value={name}>
+                {output.letterings[name]}
               </option>
             ))}
           </select>

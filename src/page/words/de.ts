@@ -98,6 +98,7 @@ export const de: Words = {
     badSide:
       'Eingeben, was 100 mm gemessen haben, von 90 bis 110 mm. Mehr wäre ein anderer Maßstab.',
     formats: 'Dateien im Paket',
+    lettering: 'Beschriftung in DXF',
     pack: 'Das ganze Paket (zip)',
     packing: 'Zeichnet …',
     spec: 'Der Text, wie er ist (YAML)',
@@ -105,6 +106,7 @@ export const de: Words = {
     jobSheet: (format) => `Das Arbeitsblatt (${format})`,
     papers: (name) => (name === 'full' ? 'ein Blatt in wahrer Größe' : name),
     use: { svg: 'zum Ansehen', dxf: 'für die Fräse', pdf: 'zum Drucken' },
+    letterings: { text: 'als Text', outlines: 'als Umrisse, zum Gravieren' },
     give: (format) => `Als ${format} speichern`,
   },
   ...tablesGerman,

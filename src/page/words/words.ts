@@ -92,6 +92,7 @@ interface OutputWords extends Readonly<
     | 'printed'
     | 'badSide'
     | 'formats'
+    | 'lettering'
     | 'pack'
     | 'packing'
     | 'spec'
@@ -102,6 +103,7 @@ interface OutputWords extends Readonly<
   readonly jobSheet: (format: string) => string;
   readonly papers: (name: string) => string;
   readonly use: Readonly<Record<'svg' | 'dxf' | 'pdf', string>>;
+  readonly letterings: Readonly<Record<'text' | 'outlines', string>>;
   readonly give: (format: string) => string;
 }
 
