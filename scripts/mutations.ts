@@ -8,37 +8,19 @@ export interface Mutation {
   readonly replacement: string;
 }
 
-const inVessel = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/vessel/${file}`,
-  name,
-  text,
-  replacement,
-});
-const inCapacity = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/capacity/${file}`,
-  name,
-  text,
-  replacement,
-});
-const inPieces = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/pieces/${file}`,
-  name,
-  text,
-  replacement,
-});
-
-const inRack = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/rack/${file}`,
-  name,
-  text,
-  replacement,
-});
-const inSets = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/sets/${file}`,
-  name,
-  text,
-  replacement,
-});
+const inFolder =
+  (folder: string) =>
+  (file: string, name: string, text: string, replacement: string): Mutation => ({
+    file: `src/${folder}/${file}`,
+    name,
+    text,
+    replacement,
+  });
+const inVessel = inFolder('vessel');
+const inCapacity = inFolder('capacity');
+const inPieces = inFolder('pieces');
+const inRack = inFolder('rack');
+const inSets = inFolder('sets');
 
 export const mutations: readonly Mutation[] = [
   // the wall and its bending

@@ -5,8 +5,15 @@ export { withLegend } from './drawing/legend.js';
 export { layerNames, layerStyles } from './drawing/layers.js';
 export { lengthText, shortLengthText, angleText, per100Text } from './drawing/length-text.js';
 export { planVessel, type Plan } from './plan.js';
-export { drawVessel, formats, packSet, packVessel, renderVessel } from './pipeline.js';
-export type { DrawOptions, Format, OutFile } from './pipeline.js';
+export {
+  drawVessel,
+  formats,
+  letteringWays,
+  packSet,
+  packVessel,
+  renderVessel,
+} from './pipeline.js';
+export type { DrawOptions, Format, LetteringWay, OutFile } from './pipeline.js';
 export { figuresOf } from './figures/figures.js';
 export type { Figures } from './figures/figures.js';
 export {

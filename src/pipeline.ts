@@ -36,6 +36,10 @@ import { toSvg } from './writers/svg.js';
 export type Format = 'svg' | 'dxf' | 'pdf';
 export const formats: readonly Format[] = ['svg', 'dxf', 'pdf'];
 
+/** How lettering goes out in DXF: as text, or as its outlines. */
+export const letteringWays = ['text', 'outlines'] as const;
+export type LetteringWay = (typeof letteringWays)[number];
+
 export interface DrawOptions {
   readonly formats: readonly Format[];
   readonly pieces?: readonly string[];
@@ -47,8 +51,8 @@ export interface DrawOptions {
   readonly router?: { readonly sheet: { readonly width: number; readonly height: number } };
   /** of all that people read on drawings, on sheets and on the page that shows them; English unless given */
   readonly language?: Language;
-  /** lettering in DXF as text or as outlines */
-  readonly letteringAs?: 'text' | 'outlines';
+  /** in DXF; text unless given */
+  readonly letteringAs?: LetteringWay;
   /** the TrueType font for PDF; called only when a PDF is made */
   readonly font?: () => Promise<Uint8Array>;
 }

@@ -1,6 +1,13 @@
 /** `staveloft draw`: the full-size patterns of one spec or several, written to a folder. */
 import type { Command } from 'commander';
-import { aboutJobSheet, formats, jobSheetName, paperNames, pieces } from '../index.js';
+import {
+  aboutJobSheet,
+  formats,
+  jobSheetName,
+  letteringWays,
+  paperNames,
+  pieces,
+} from '../index.js';
 import { drawMany } from './draw-many.js';
 import {
   fanThatCannotBe,
@@ -55,7 +62,6 @@ export function addDraw(program: Command, io: Io, answer: Answer): void {
 }
 
 function addChoices(command: Command): Command {
-  const lettering = ['text', 'outlines'] as const;
   const names = named.map(({ name }) => name);
   return addLanguage(command)
     .option('--formats <list>', 'some of svg, dxf, pdf; all unless given', someOf(formats))
@@ -79,7 +85,7 @@ function addChoices(command: Command): Command {
     .option(
       '--lettering <how>',
       'DXF: lettering as text or as outlines; text unless given',
-      oneOf(lettering),
+      oneOf(letteringWays),
     )
     .option('--replace', 'write over files that are there already');
 }

@@ -70,7 +70,8 @@ export function drawingOf(name: string, title: string, part: Part, legend = noLe
   return { name, title, subject: '', strokes, letterings, legend };
 }
 
-function lettering(text: string, at: Point, options: LabelOptions): Lettering {
+/** Unless told otherwise 3.5 mm high, level, and starting at `at`. */
+export function lettering(text: string, at: Point, options: LabelOptions = {}): Lettering {
   return { text, at, height: heights.normal, align: 'left', angle: 0, ...options };
 }
 

@@ -2,7 +2,7 @@
 import { translate } from '../geometry/transform.js';
 import { drawingBounds } from './bounds.js';
 import type { Part } from './build.js';
-import { merge } from './build.js';
+import { lettering, merge } from './build.js';
 import type { Drawing, Legend, Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
@@ -77,10 +77,9 @@ function titledTable(table: Table, width: number): Block {
 function paragraphs(texts: readonly string[], height: number, width: number): Block {
   const lines = linesOf(texts, height, width);
   const pitch = pitchOf(height);
-  const letterings = lines.map((text, i): Lettering => {
-    const at = { x: 0, y: -ascenderPart * height - i * pitch };
-    return { text, at, height, align: 'left', angle: 0 };
-  });
+  const letterings = lines.map((text, i) =>
+    lettering(text, { x: 0, y: -ascenderPart * height - i * pitch }, { height }),
+  );
   const widths = lines.map((text) => textWidth(text, height));
   return { strokes: [], letterings, width: Math.max(0, ...widths), height: lines.length * pitch };
 }

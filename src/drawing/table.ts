@@ -1,7 +1,7 @@
 /** A ruled table: columns as wide as their text, narrowed and wrapped where the whole would be too wide. */
 import { line, polygon } from '../geometry/curve.js';
 import type { Part } from './build.js';
-import { strokes } from './build.js';
+import { lettering, strokes } from './build.js';
 import type { Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
@@ -99,7 +99,7 @@ function cell(
   lines.forEach((text, i) => {
     if (text === '') return;
     const y = top - ascenderPart * height - i * pitch;
-    written.push({ text, at: { x, y }, height, align, angle: 0 });
+    written.push(lettering(text, { x, y }, { height, align }));
   });
   return written;
 }

@@ -67,12 +67,7 @@ function wholeKinds(pool: Pool, grid: Grid, kinds: readonly Kind[], sets: number
   const gains = kinds.map(({ count }) => 1 - ODD_COUNT * Math.abs(count - mean));
   const { ofKind } = planKinds(pool, grid, kinds, sets, { gains });
   if (sum(ofKind) < sets - ROUNDING) return null;
-  const whole = ofKind.map((many) => Math.floor(many + ROUNDING));
-  const byRest = [...ofKind.keys()].sort(
-    (a, b) => ofKind[b]! - whole[b]! - (ofKind[a]! - whole[a]!),
-  );
-  for (const kind of byRest.slice(0, Math.max(0, sets - sum(whole)))) whole[kind]!++;
-  return whole;
+  return rounded(ofKind, sets, () => Infinity);
 }
 
 /** How many staves of each class these sets take; null when their steps can't be met. */
@@ -84,18 +79,28 @@ function wholeClasses(
 ): number[] | null {
   const { ofClass } = planKinds(pool, grid, kinds, sum(whole), { most: whole });
   const count = sum(kinds.map((kind, i) => kind.count * whole[i]!));
-  const taken = ofClass.map((many) => Math.floor(many + ROUNDING));
-  const byRest = [...taken.keys()].sort(
-    (a, b) => ofClass[b]! - taken[b]! - (ofClass[a]! - taken[a]!),
+  const taken = rounded(ofClass, count, (k) => grid.classes[k]!.staves.length);
+  const steps = sum(kinds.map((kind, i) => kind.steps * whole[i]!));
+  return taken && putStepsRight(grid, taken, steps);
+}
+
+/** Whole amounts that sum to `total`: those with the largest rests are rounded up. Null when `most` of each is too few. */
+function rounded(
+  amounts: readonly number[],
+  total: number,
+  most: (index: number) => number,
+): number[] | null {
+  const whole = amounts.map((many) => Math.floor(many + ROUNDING));
+  const byRest = [...whole.keys()].sort(
+    (a, b) => amounts[b]! - whole[b]! - (amounts[a]! - whole[a]!),
   );
-  for (let left = count - sum(taken); left > 0; left--) {
-    const next = byRest.find((k) => taken[k]! < grid.classes[k]!.staves.length);
+  for (let left = total - sum(whole); left > 0; left--) {
+    const next = byRest.find((k) => whole[k]! < most(k));
     if (next === undefined) return null;
-    taken[next]!++;
+    whole[next]!++;
     byRest.push(...byRest.splice(byRest.indexOf(next), 1));
   }
-  const steps = sum(kinds.map((kind, i) => kind.steps * whole[i]!));
-  return putStepsRight(grid, taken, steps);
+  return whole;
 }
 
 /** Exchanges one used stave with one of the rest at a time, as near to the steps wanted as may be. */

@@ -68,8 +68,7 @@ export function measureRing(facts: RingFacts, order: readonly number[]): RingMea
   const { unevenJoints, imbalance, jointsInLine } = joints(facts, order);
   const n = order.length;
   let narrowPairs = 0;
-  for (let i = 0; i < n; i++)
-    if (facts.narrow[order[i]!] && facts.narrow[order[(i + 1) % n]!]) narrowPairs++;
+  for (let i = 0; i < n; i++) narrowPairs += narrowPair(facts, order[i]!, order[(i + 1) % n]!);
   const lowNeighbours = shortOfMean(facts, order[1]!) + shortOfMean(facts, order[n - 1]!);
   const faults = lowNeighbours + narrowPairs + jointsInLine;
   const measure = unevenJoints + imbalance + FAULT * faults;
@@ -85,7 +84,7 @@ export function shortOfMean({ widths, meanWidth }: RingFacts, stave: number): nu
 
 /** Walks round the joints. The first one lies beyond the first half of the bung stave. */
 function joints(facts: RingFacts, order: readonly number[]) {
-  const { widths, halfAngles, diameter, meanWidth } = facts;
+  const { widths, halfAngles, meanWidth } = facts;
   const n = order.length;
   let azimuth = -halfAngles[order[0]!]!;
   let [strays, straysSquared, east, north, jointsInLine] = [0, 0, 0, 0, 0];
@@ -101,12 +100,32 @@ function joints(facts: RingFacts, order: readonly number[]) {
     straysSquared += stray * stray;
     if (facts.headJoints.length > 0) jointsInLine += inLine(facts, azimuth);
   }
-  const variance = straysSquared / n - (strays / n) ** 2;
   return {
-    unevenJoints: (Math.sqrt(Math.max(0, variance)) * diameter) / 2,
-    imbalance: (2 / n) * Math.hypot(east, north),
+    unevenJoints: unevenness(facts, n, strays, straysSquared),
+    imbalance: imbalanceOf(n, east, north),
     jointsInLine,
   };
+}
+
+/** 1 for two of the narrowest quarter, else 0. */
+export function narrowPair({ narrow }: RingFacts, stave: number, next: number): 0 | 1 {
+  return narrow[stave] && narrow[next] ? 1 : 0;
+}
+
+/** How far `n` joints stray from even places, mm on the circle, by the sums of their strays, radians, and of the squares. */
+export function unevenness(
+  { diameter }: RingFacts,
+  n: number,
+  strays: number,
+  straysSquared: number,
+): number {
+  const variance = straysSquared / n - (strays / n) ** 2;
+  return (Math.sqrt(Math.max(0, variance)) * diameter) / 2;
+}
+
+/** By the sum over `n` staves of what each is wider than their mean, towards where it stands. */
+export function imbalanceOf(n: number, east: number, north: number): number {
+  return (2 / n) * Math.hypot(east, north);
 }
 
 /** 1 for a stave joint on a head-board joint, falling to 0 at `IN_LINE` from the nearest. */

@@ -3,7 +3,15 @@
  * the joints between the two places all shift by the same angle, so sums over them shift and turn as a whole.
  */
 
-import { FAULT, inLine, shortOfMean, type RingFacts } from './ring-measure.js';
+import {
+  FAULT,
+  imbalanceOf,
+  inLine,
+  narrowPair,
+  shortOfMean,
+  unevenness,
+  type RingFacts,
+} from './ring-measure.js';
 
 /** Sums over an order as it stands; made anew after every exchange that is kept. */
 export class RingSums {
@@ -29,7 +37,7 @@ export class RingSums {
     this.edge[0] = -facts.halfAngles[order[0]!]!;
     for (let i = 0; i < n; i++) this.pass(i);
     let pairs = 0;
-    for (let i = 0; i < n; i++) pairs += this.isNarrowPair(order[i]!, order[(i + 1) % n]!);
+    for (let i = 0; i < n; i++) pairs += narrowPair(facts, order[i]!, order[(i + 1) % n]!);
     this.narrowPairs = pairs;
   }
 
@@ -73,8 +81,7 @@ export class RingSums {
     const total = strays[n]! + shifted * shift;
     const squared =
       straysSquared[n]! + 2 * shift * (strays[b]! - strays[a]!) + shifted * shift * shift;
-    const variance = squared / n - (total / n) ** 2;
-    return (Math.sqrt(Math.max(0, variance)) * this.facts.diameter) / 2;
+    return unevenness(this.facts, n, total, squared);
   }
 
   private imbalanceAfter(a: number, b: number, shift: number): number {
@@ -88,20 +95,18 @@ export class RingSums {
       east: east[a]! + east[n]! - east[b + 1]!,
       north: north[a]! + north[n]! - north[b + 1]!,
     };
-    return (
-      (2 / n) *
-      Math.hypot(
-        outside.east +
-          between.east * cos +
-          between.north * sin +
-          overA * Math.sin(atA) +
-          overB * Math.sin(atB),
-        outside.north +
-          between.north * cos -
-          between.east * sin +
-          overA * Math.cos(atA) +
-          overB * Math.cos(atB),
-      )
+    return imbalanceOf(
+      n,
+      outside.east +
+        between.east * cos +
+        between.north * sin +
+        overA * Math.sin(atA) +
+        overB * Math.sin(atB),
+      outside.north +
+        between.north * cos -
+        between.east * sin +
+        overA * Math.cos(atA) +
+        overB * Math.cos(atB),
     );
   }
 
@@ -110,16 +115,12 @@ export class RingSums {
     const n = order.length;
     const after = (place: number): number => order[place === a ? b : place === b ? a : place % n]!;
     const change = (place: number): number =>
-      this.isNarrowPair(after(place), after(place + 1)) -
-      this.isNarrowPair(order[place]!, order[(place + 1) % n]!);
+      narrowPair(facts, after(place), after(place + 1)) -
+      narrowPair(facts, order[place]!, order[(place + 1) % n]!);
     let pairs = this.narrowPairs + change(a - 1) + change(a) + change(b);
     if (b > a + 1) pairs += change(b - 1);
     const low = shortOfMean(facts, after(1)) + shortOfMean(facts, after(n - 1));
     // joints between the two places shift: they may all come out of line
     return low + pairs + inLine[a]! + inLine[n]! - inLine[b]!;
-  }
-
-  private isNarrowPair(stave: number, next: number): number {
-    return this.facts.narrow[stave] && this.facts.narrow[next] ? 1 : 0;
   }
 }

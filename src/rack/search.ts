@@ -63,9 +63,9 @@ function* attempts(pool: Pool, classes: readonly StaveClass[], sets: number): Ge
     if (onGrid) {
       const goal = goalFor(pool, onGrid.used, sets, window, count);
       yield { ...onGrid, goal, patience: MORE_PATIENCE };
+      // of other counts the steps don't come right
+      continue;
     }
-    // of other counts the steps don't come right
-    if (onGrid) continue;
     for (const total of totalCounts(pool, classes, sets, window).slice(0, COUNTS_TRIED)) {
       const counts = evenCounts(total, sets);
       if (standing > counts[0]!) continue;

@@ -43,32 +43,21 @@ export function linesIn(curve: Curve, width: number, area: Bounds): Line[] {
   return lines;
 }
 
-/** How many marks, letterings and lines a box meets, and how many pieces of its leader cross lettering, itself too. */
+/**
+ * How many marks, letterings and lines a box meets, and how many pieces of its leader cross lettering, itself too: counted
+ * up to `most`, since a place is only ever compared with a better one.
+ */
 export function faultsAt(
   box: TurnedBox,
   leader: Curve | undefined,
   { marks, others, lines }: Obstacles,
+  most = Infinity,
 ): number {
-  return (
-    count(marks, (mark) => meet(mark, box.bounds)) +
-    count(others, (other) => meetsBox(box, other)) +
-    count(lines, (line) => meets(line, box)) +
-    count(piecesOf(leader), (line) => [box, ...others].some((other) => meets(line, other)))
-  );
-}
-
-/** Whether there are none. */
-export function isClear(
-  box: TurnedBox,
-  leader: Curve | undefined,
-  { marks, others, lines }: Obstacles,
-): boolean {
-  return !(
-    marks.some((mark) => meet(mark, box.bounds)) ||
-    others.some((other) => meetsBox(box, other)) ||
-    lines.some((line) => meets(line, box)) ||
-    piecesOf(leader).some((line) => [box, ...others].some((other) => meets(line, other)))
-  );
+  let faults = count(marks, (mark) => meet(mark, box.bounds), most);
+  faults += count(others, (other) => meetsBox(box, other), most - faults);
+  faults += count(lines, (line) => meets(line, box), most - faults);
+  const crosses = (line: Line): boolean => [box, ...others].some((other) => meets(line, other));
+  return faults + count(piecesOf(leader), crosses, most - faults);
 }
 
 function piecesOf(leader: Curve | undefined): Line[] {
@@ -83,8 +72,11 @@ export function meets({ points, bounds, margin }: Line, box: TurnedBox): boolean
   return comeNear(bounds, box.bounds, margin) && chainMeets(points, bounds, box, margin);
 }
 
-function count<T>(items: readonly T[], test: (item: T) => boolean): number {
+function count<T>(items: readonly T[], test: (item: T) => boolean, most: number): number {
   let sum = 0;
-  for (const item of items) if (test(item)) sum += 1;
+  for (const item of items) {
+    if (sum >= most) break;
+    if (test(item)) sum += 1;
+  }
   return sum;
 }

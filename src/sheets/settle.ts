@@ -15,9 +15,9 @@ import { boundsOfPoints } from '../geometry/measure.js';
 import { add, distance } from '../geometry/vector.js';
 import { fitText } from './fit-text.js';
 import type { Laid, LaidLettering } from './lay.js';
-import { faultsAt, isClear, linesNear, type Obstacles } from './obstacles.js';
+import { faultsAt, linesNear, type Obstacles } from './obstacles.js';
 import { heightOf, holds, meet, widthOf } from './rectangle.js';
-import { shiftedBox, shiftsNear } from './shifts.js';
+import { shiftedBox, shiftedCorners, shiftsNear } from './shifts.js';
 
 /** Where lettering may stand on one tile, and what stands there already. */
 export interface Region {
@@ -68,31 +68,18 @@ interface Search {
 function bestPlace(search: Search): Settled {
   const { lettering, regions } = search;
   return (
-    bestOf(heightsFor(lettering), search) ??
-    bestOf(shortened(lettering, regions), search) ?? { region: 0, lettering }
+    leastBad(heightsFor(lettering), search) ??
+    leastBad(shortened(lettering, regions), search) ?? { region: 0, lettering }
   );
 }
 
 /** Null when no region holds any of the variants. */
-function bestOf(variants: readonly Lettering[], search: Search): Settled | null {
-  return firstClear(variants, search) ?? leastBad(variants, search);
-}
-
-function firstClear(variants: readonly Lettering[], search: Search): Settled | null {
-  for (const variant of variants) {
-    for (const { place, box, obstacles } of placesFor(variant, search)) {
-      if (isClear(box, place.lettering.leader, obstacles)) return place;
-    }
-  }
-  return null;
-}
-
-/** Counting what is wrong with every place is slow, and seldom needed. */
 function leastBad(variants: readonly Lettering[], search: Search): Settled | null {
   let least: { place: Settled; faults: number } | null = null;
   for (const variant of variants) {
     for (const { place, box, obstacles } of placesFor(variant, search)) {
-      const faults = faultsAt(box, place.lettering.leader, obstacles);
+      const faults = faultsAt(box, place.lettering.leader, obstacles, least?.faults);
+      if (faults === 0) return place;
       if (!least || faults < least.faults) least = { place, faults };
     }
   }
@@ -155,12 +142,6 @@ function shortened(lettering: Lettering, regions: readonly Region[]): Lettering[
     ...lettering,
     ...fitText(lettering.text, part * longest, lettering.height),
   }));
-}
-
-type Corners = ReturnType<typeof letteringBox>;
-
-function shiftedCorners([a, b, c, d]: Corners, shift: Point): Corners {
-  return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];
 }
 
 /** The lettering elsewhere; its leader still ends where it ended. */

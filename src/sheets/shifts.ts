@@ -1,6 +1,7 @@
 /** How lettering can be moved into one of several areas, the least moves first. */
 import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
+import { add } from '../geometry/vector.js';
 import { grown, heightOf, holds, widthOf } from './rectangle.js';
 
 /** How far beyond the least move others are tried, and how close together, mm. */
@@ -94,4 +95,10 @@ function slidesFrom(
 
 export function shiftedBox(box: Bounds, { x, y }: Point): Bounds {
   return { minX: box.minX + x, maxX: box.maxX + x, minY: box.minY + y, maxY: box.maxY + y };
+}
+
+type Corners = readonly [Point, Point, Point, Point];
+
+export function shiftedCorners([a, b, c, d]: Corners, shift: Point): Corners {
+  return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];
 }

@@ -1,16 +1,14 @@
 /** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
 import { letteringBox } from '../drawing/lettering.js';
 import { turnedBox } from '../drawing/turned-box.js';
-import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
-import { add } from '../geometry/vector.js';
 import { noInk } from './ink.js';
 import type { LaidStroke } from './lay.js';
 import { linesIn, meets, type Line } from './obstacles.js';
 import { comeNear, heightOf, holds, widthOf } from './rectangle.js';
 import type { Ink, SheetLettering } from './sheet.js';
-import { shiftedBox } from './shifts.js';
+import { shiftedBox, shiftedCorners } from './shifts.js';
 
 const height = 2.5;
 /** From the strip's lower edge to the baseline, mm. */
@@ -42,7 +40,7 @@ export function stripWords(
       // most lines are nowhere near
       const near = obstacles.filter((line) => comeNear(line.bounds, reached, line.margin));
       if (near.length === 0) return true;
-      const there = turnedBox(moved(box, shift), angle);
+      const there = turnedBox(shiftedCorners(box, shift), angle);
       return !near.some((line) => meets(line, there));
     });
     if (found) return { strokes: [], letterings: [{ ...found, text }] };
@@ -70,10 +68,4 @@ function linesAcross(strip: Bounds, strokes: readonly LaidStroke[]): Line[] {
   return strokes
     .filter(({ bounds, width }) => comeNear(bounds, strip, width))
     .flatMap(({ curve, width }) => linesIn(curve, width, strip));
-}
-
-type Corners = ReturnType<typeof letteringBox>;
-
-function moved([a, b, c, d]: Corners, shift: Point): Corners {
-  return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];
 }

@@ -1,4 +1,5 @@
 /** The one way numbers get into files: rounded, plain decimals, no exponent, no trailing zeros, no minus zero. */
+import type { Point } from '../geometry/curve.js';
 import { coordinateStep } from '../geometry/tolerance.js';
 
 const stepsPerMillimetre = Math.round(1 / coordinateStep);
@@ -16,6 +17,11 @@ const largest = 1e9;
 export function formatNumber(value: number): string {
   // the shortest text of a multiple of 0.0001 below 2^53 / 10^4 has no exponent and no digit more than it needs
   return String(Math.round(checked(value) * stepsPerMillimetre) / stepsPerMillimetre);
+}
+
+/** `x y`, as SVG and PDF have them. */
+export function formatPoint({ x, y }: Point): string {
+  return `${formatNumber(x)} ${formatNumber(y)}`;
 }
 
 /** The bulge of an arc, to 10 decimals. Throws as `formatNumber` does. */

@@ -3,7 +3,7 @@ import type { Curve, Point } from '../geometry/curve.js';
 import type { Segment } from '../geometry/segment.js';
 import { placeOn, segmentsOf } from '../geometry/segment.js';
 import { along } from '../geometry/vector.js';
-import { formatNumber } from './number.js';
+import { formatPoint } from './number.js';
 
 /** How far a cubic may stray from its arc, mm. */
 export const cubicTolerance = 0.0005;
@@ -19,11 +19,11 @@ export function pathOperators(curve: Curve): string {
   const segments = segmentsOf(curve);
   const [first] = segments;
   if (!first) return '';
-  let path = `${pair(first.from)} m`;
+  let path = `${formatPoint(first.from)} m`;
   segments.forEach((segment, i) => {
     const closes = curve.closed && i === segments.length - 1;
     if (segment.curvature !== 0) path += cubicsOf(segment).map(cubicOperator).join('');
-    else if (!closes) path += ` ${pair(segment.to)} l`;
+    else if (!closes) path += ` ${formatPoint(segment.to)} l`;
   });
   return curve.closed ? `${path} h` : path;
 }
@@ -31,11 +31,7 @@ export function pathOperators(curve: Curve): string {
 type Cubic = readonly [control: Point, control: Point, end: Point];
 
 function cubicOperator([from, to, end]: Cubic): string {
-  return ` ${pair(from)} ${pair(to)} ${pair(end)} c`;
-}
-
-function pair({ x, y }: Point): string {
-  return `${formatNumber(x)} ${formatNumber(y)}`;
+  return ` ${formatPoint(from)} ${formatPoint(to)} ${formatPoint(end)} c`;
 }
 
 /** Handles of 4/3 tan(angle/4) radii along the tangents: then the cubic passes through the middle of its arc. */

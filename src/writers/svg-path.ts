@@ -4,7 +4,7 @@ import type { Segment } from '../geometry/segment.js';
 import { placeOn, segmentsOf } from '../geometry/segment.js';
 import { coordinateStep } from '../geometry/tolerance.js';
 import { along } from '../geometry/vector.js';
-import { formatNumber } from './number.js';
+import { formatNumber, formatPoint } from './number.js';
 
 /** `place` takes a point of the drawing to its place in the file, and turns y over on the way. */
 type Place = (point: Point) => Point;
@@ -18,7 +18,7 @@ export function curveData(curve: Curve, place: Place): string {
     const closes = curve.closed && i === segments.length - 1 && isStraight(segment);
     return closes ? '' : segmentData(segment, place);
   });
-  return `M${pair(place(first.from))}${commands.join('')}${curve.closed ? 'Z' : ''}`;
+  return `M${formatPoint(place(first.from))}${commands.join('')}${curve.closed ? 'Z' : ''}`;
 }
 
 /** Straight once it is rounded: its rise is less than half the last decimal. */
@@ -34,7 +34,7 @@ const largestRadius = 1e5;
 const longestParabola = 1000;
 
 function segmentData(segment: Segment, place: Place): string {
-  if (isStraight(segment)) return `L${pair(place(segment.to))}`;
+  if (isStraight(segment)) return `L${formatPoint(place(segment.to))}`;
   return Math.abs(segment.curvature) * largestRadius < 1
     ? parabolas(segment, place)
     : arcs(segment, place);
@@ -49,7 +49,7 @@ function arcs(segment: Segment, place: Place): string {
   const radius = formatNumber(1 / Math.abs(segment.curvature));
   const flag = segment.sweep > 0 ? 0 : 1;
   return parts(segment, count)
-    .map(({ to }) => `A${radius} ${radius} 0 0 ${flag} ${pair(place(to))}`)
+    .map(({ to }) => `A${radius} ${radius} 0 0 ${flag} ${formatPoint(place(to))}`)
     .join('');
 }
 
@@ -58,7 +58,10 @@ function parabolas(segment: Segment, place: Place): string {
   const count = Math.ceil(segment.length / longestParabola);
   const reach = Math.tan(segment.sweep / count / 2) / segment.curvature;
   return parts(segment, count)
-    .map(({ to, tangent }) => `Q${pair(place(along(to, tangent, -reach)))} ${pair(place(to))}`)
+    .map(
+      ({ to, tangent }) =>
+        `Q${formatPoint(place(along(to, tangent, -reach)))} ${formatPoint(place(to))}`,
+    )
     .join('');
 }
 
@@ -69,8 +72,4 @@ function parts(segment: Segment, count: number): { to: Point; tangent: Point }[]
     const { point, tangent } = placeOn(segment, (segment.length * (i + 1)) / count);
     return { to: point, tangent };
   });
-}
-
-function pair(point: Point): string {
-  return `${formatNumber(point.x)} ${formatNumber(point.y)}`;
 }

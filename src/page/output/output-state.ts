@@ -2,9 +2,11 @@
 import { computed, effect, signal } from '@preact/signals';
 import {
   jobSheetName,
+  letteringWays,
   paperNames,
   renderVessel,
   type DrawOptions,
+  type LetteringWay,
   type OutFile,
   type PaperName,
 } from '../../index.js';
@@ -25,13 +27,11 @@ export const choosePaper = (name: string): void =>
 export const acrossTyped = signal(kept('across') ?? '');
 export const alongTyped = signal(kept('along') ?? '');
 
-export const letterings = ['text', 'outlines'] as const;
-type Lettering = (typeof letterings)[number];
-const letteringNamed = (name: string | null): Lettering =>
-  letterings.find((each) => each === name) ?? 'text';
+const letteringNamed = (name: string | null): LetteringWay =>
+  letteringWays.find((each) => each === name) ?? 'text';
 
 /** Of DXF files: most programs set text their own way, and routers engrave outlines. */
-export const letteringAs = signal<Lettering>(letteringNamed(kept('lettering')));
+export const letteringAs = signal<LetteringWay>(letteringNamed(kept('lettering')));
 export const chooseLettering = (name: string): void =>
   void (letteringAs.value = letteringNamed(name));
 

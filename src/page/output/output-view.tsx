@@ -1,7 +1,7 @@
 /** Everything to take away: the pack, on which paper, and a printer that is off put right. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { formats, paperNames, writeSpec, type Format } from '../../index.js';
+import { formats, letteringWays, paperNames, writeSpec, type Format } from '../../index.js';
 import { download } from '../file/download.js';
 import { saveSpec } from '../file/files.js';
 import { vessel } from '../state/store.js';
@@ -14,7 +14,6 @@ import {
   drawOptions,
   jobSheetFile,
   letteringAs,
-  letterings,
   paper,
   printed,
   readSide,
@@ -27,40 +26,53 @@ export function OutputView(): JSX.Element {
     <>
       <p class="caution">{output.caution}</p>
       <div class="fields">
-        <div class="field">
-          <label for="paper">{output.paper}</label>
-          <select
-            id="paper"
-            value={paper.value}
-            onChange={({ currentTarget }) => choosePaper(currentTarget.value)}
-          >
-            {paperNames.map((name) => (
-              <option key={name} value={name}>
-                {output.papers(name)}
-              </option>
-            ))}
-          </select>
-        </div>
-        <div class="field">
-          <label for="lettering">{output.lettering}</label>
-          <select
-            id="lettering"
-            value={letteringAs.value}
-            onChange={({ currentTarget }) => chooseLettering(currentTarget.value)}
-          >
-            {letterings.map((name) => (
-              <option key={name} value={name}>
-                {output.letterings[name]}
-              </option>
-            ))}
-          </select>
-        </div>
+        <Choice
+          id="paper"
+          label={output.paper}
+          chosen={paper.value}
+          names={paperNames}
+          say={output.papers}
+          choose={choosePaper}
+        />
+        <Choice
+          id="lettering"
+          label={output.lettering}
+          chosen={letteringAs.value}
+          names={letteringWays}
+          say={(name) => output.letterings[name]}
+          choose={chooseLettering}
+        />
         <Side id="across" label={output.across} typed={acrossTyped} />
         <Side id="along" label={output.along} typed={alongTyped} />
       </div>
       <p>{output.printed}</p>
       <PackButtons />
     </>
+  );
+}
+
+interface ChoiceProps<Name extends string> {
+  readonly id: string;
+  readonly label: string;
+  readonly chosen: Name;
+  readonly names: readonly Name[];
+  readonly say: (name: Name) => string;
+  readonly choose: (name: string) => void;
+}
+
+function Choice<Name extends string>(props: ChoiceProps<Name>): JSX.Element {
+  const { id, label, chosen, names, say, choose } = props;
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select id={id} value={chosen} onChange={({ currentTarget }) => choose(currentTarget.value)}>
+        {names.map((name) => (
+          <option key={name} value={name}>
+            {say(name)}
+          </option>
+        ))}
+      </select>
+    </div>
   );
 }
 

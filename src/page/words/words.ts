@@ -1,5 +1,5 @@
 /** What the page has to say; each language says all of it. Sentences with figures in them are functions. */
-import type { Language } from '../../index.js';
+import type { Language, LetteringWay } from '../../index.js';
 import type { PartName } from '../parts.js';
 import type { GroupName } from '../state/fields.js';
 import type { FieldProblem } from '../state/read-field.js';
@@ -103,7 +103,7 @@ interface OutputWords extends Readonly<
   readonly jobSheet: (format: string) => string;
   readonly papers: (name: string) => string;
   readonly use: Readonly<Record<'svg' | 'dxf' | 'pdf', string>>;
-  readonly letterings: Readonly<Record<'text' | 'outlines', string>>;
+  readonly letterings: Readonly<Record<LetteringWay, string>>;
   readonly give: (format: string) => string;
 }
 
