@@ -1,7 +1,8 @@
 /** Where the marks of a dip rod stand: amounts in even steps, no closer to each other than can be read. Lengths in mm. */
 import { root } from '../geometry/quadrature.js';
 import type { Vessel } from '../vessel/vessel.js';
-import { fullDip, litresAtDip, type Posture } from './dip-table.js';
+import { lyingLitres } from './dip.js';
+import { fullDip, type Posture } from './dip-table.js';
 import {
   capacityLitres,
   cubicMillimetresPerLitre,
@@ -13,11 +14,15 @@ import {
 export const litresPer = { litre: 1, usGallon: 3.785411784, imperialGallon: 4.54609 } as const;
 export type Measure = keyof typeof litresPer;
 
-export interface DipMark {
-  readonly dip: number;
+/** A mark before it has a place. */
+export interface DipAmount {
   /** in the measure of the scale */
   readonly amount: number;
   readonly rank: 'short' | 'long' | 'numbered';
+}
+
+export interface DipMark extends DipAmount {
+  readonly dip: number;
 }
 
 /** How close marks, and numbers, may come at most. */
@@ -38,15 +43,25 @@ export interface Filling {
   readonly steepest: number;
 }
 
-/** Marks for every step of a measure between empty and full. */
-export function marksOf(filling: Filling, measure: Measure, room: MarkRoom): DipMark[] {
+/** An amount for every step of a measure between empty and full. */
+export function amountsOf(filling: Filling, measure: Measure, room: MarkRoom): DipAmount[] {
   const unit = litresPer[measure];
   const steps = stepsFor(filling.steepest / unit, room);
   const count = Math.ceil(filling.capacity / unit / steps.short - 1e-9) - 1;
-  return Array.from({ length: Math.max(0, count) }, (_, i): DipMark => {
+  return Array.from({ length: Math.max(0, count) }, (_, i): DipAmount => {
     const amount = (i + 1) * steps.short;
-    return { dip: filling.dipAt(amount * unit), amount, rank: rankOf(amount, steps) };
+    return { amount, rank: rankOf(amount, steps) };
   });
+}
+
+/** The same amounts where they stand. */
+export function marksAt(
+  filling: Filling,
+  measure: Measure,
+  amounts: readonly DipAmount[],
+): DipMark[] {
+  const unit = litresPer[measure];
+  return amounts.map(({ amount, rank }) => ({ dip: filling.dipAt(amount * unit), amount, rank }));
 }
 
 /**
@@ -59,20 +74,31 @@ export function fillingOf(vessel: Vessel, posture: Posture): Filling {
   const dipOf = (u: number): number => (full * (1 - Math.cos(u))) / 2;
   const dips = Array.from({ length: places + 1 }, (_, i) => dipOf(i * step));
   const litres = posture === 'standing' ? addedUp(vessel, dips) : integrated(vessel, dips);
-  const slopes = litres
-    .slice(1)
-    .map((more, i) => (more - litres[i]!) / (dipOf((i + 1) * step) - dipOf(i * step)));
+  const slopes = litres.slice(1).map((more, i) => (more - litres[i]!) / (dips[i + 1]! - dips[i]!));
+  const cubics = Array.from({ length: places - 2 }, (_, first) => cubicThrough(litres, first));
   return {
     capacity: capacityLitres(vessel),
     steepest: Math.max(...slopes),
     dipAt: (wanted) => {
-      const next = litres.findIndex((held) => held >= wanted);
-      if (next <= 0) return next === 0 ? 0 : full;
+      const next = firstNotBelow(litres, wanted);
+      if (next === 0) return 0;
+      if (next > places) return full;
       const first = Math.min(Math.max(next - 2, 0), places - 3);
-      const missing = (u: number): number => cubic(litres, first, u / step) - wanted;
+      const missing = (u: number): number => cubics[first]!(u / step - first) - wanted;
       return dipOf(root(missing, (next - 1) * step, next * step));
     },
   };
+}
+
+/** The first place of a rising list whose value isn't below `wanted`; its length where all are. */
+function firstNotBelow(values: readonly number[], wanted: number): number {
+  let [low, high] = [0, values.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (values[middle]! < wanted) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Standing, what each place holds more than the one below it is integrated by itself. */
@@ -87,8 +113,7 @@ function addedUp(vessel: Vessel, dips: readonly number[]): number[] {
 }
 
 function integrated(vessel: Vessel, dips: readonly number[]): number[] {
-  const known = withKnownRadii(vessel);
-  return dips.map((dip) => litresAtDip(known, 'lying', dip));
+  return dips.map(lyingLitres(withKnownRadii(vessel)));
 }
 
 /** The integral asks for the same heights at every level: each is worked out once. */
@@ -104,15 +129,13 @@ function withKnownRadii(vessel: Vessel): Vessel {
   return { ...vessel, wall: { ...vessel.wall, insideRadius } };
 }
 
-/** Lagrange's cubic through `values[first]` to `values[first + 3]`. */
-function cubic(values: readonly number[], first: number, at: number): number {
-  let sum = 0;
-  for (let i = first; i < first + 4; i++) {
-    let weight = 1;
-    for (let j = first; j < first + 4; j++) if (j !== i) weight *= (at - j) / (i - j);
-    sum += weight * values[i]!;
-  }
-  return sum;
+/** The cubic through `values[first]` to `values[first + 3]` at 0, 1, 2 and 3, by Newton's divided differences. */
+function cubicThrough(values: readonly number[], first: number): (at: number) => number {
+  const [a, b, c, d] = values.slice(first, first + 4) as [number, number, number, number];
+  const one = b - a;
+  const two = (c - 2 * b + a) / 2;
+  const three = (d - 3 * c + 3 * b - a) / 6;
+  return (at) => a + at * (one + (at - 1) * (two + (at - 2) * three));
 }
 
 interface Steps {

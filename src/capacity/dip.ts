@@ -31,15 +31,17 @@ export function fullDipLying(vessel: Vessel): number {
  * Litres at a wet depth above the lowest inside point at the bilge, the axis level and the widest stave's middle upwards. A
  * depth outside the vessel counts as empty or full. A tub counts as if a lid lay on its rim; its bilge is its wider end.
  */
-export function dipLying(vessel: Vessel, depth: number): number {
+export const dipLying = (vessel: Vessel, depth: number): number => lyingLitres(vessel)(depth);
+
+/** The same for many depths of one vessel. */
+export function lyingLitres(vessel: Vessel): (depth: number) => number {
   const [inside, section] = [lyingInside(vessel), lyingSection(vessel)];
   const radius = bilgeRadius(inside);
-  const level = between(
-    depth - radius * section.below,
-    -radius * section.below,
-    radius * section.above,
-  );
-  return volumeBelow(inside, section, level) / cubicMillimetresPerLitre;
+  const [lowest, highest] = [-radius * section.below, radius * section.above];
+  return (depth) => {
+    const level = between(depth + lowest, lowest, highest);
+    return volumeBelow(inside, section, level) / cubicMillimetresPerLitre;
+  };
 }
 
 function lyingInside({ spec, wall, heads }: Vessel): LyingInside {

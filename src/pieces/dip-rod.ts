@@ -2,9 +2,10 @@
 import { leaderLabel, drawingOf, merge, type Part } from '../drawing/build.js';
 import type { Drawing, Legend } from '../drawing/drawing.js';
 import {
+  amountsOf,
   fillingOf,
   litresPer,
-  marksOf,
+  marksAt,
   type DipMark,
   type Measure,
 } from '../capacity/dip-marks.js';
@@ -59,24 +60,29 @@ interface Rod {
 function rodOf(vessel: Vessel, posture: Posture, words: Words): Rod {
   const filling = fillingOf(vessel, posture);
   const full = fullDip(vessel, posture);
-  const rodIn = (height: number): Rod => {
+  const depth = depthScale(vessel, full, words);
+  const inLettering = (height: number) => {
     const style = rodStyle(height);
     const room = { mark: markShare * height, number: airy * style.numberRoom };
-    const volumes = measures.map((measure) => ({
+    const scales = measures.map((measure) => ({
       heading: words.dip.scales[measure],
-      marks: marksOf(filling, measure, room),
-    })) as unknown as Rod['volumes'];
-    const depth = depthScale(vessel, full, words);
-    const width = stripWidth([...volumes, depth], style);
-    return { posture, full, volumes, depth, style, width };
+      measure,
+      marks: amountsOf(filling, measure, room),
+    }));
+    return { style, scales, width: stripWidth([...scales, depth], style) };
   };
   const hole = posture === 'lying' && vessel.spec.bung ? vessel.spec.bung.diameter : Infinity;
-  let rod = rodIn(letterings[0]);
+  let chosen = inLettering(letterings[0]);
   for (const height of letterings.slice(1)) {
-    if (rod.width <= ofBung * hole) break;
-    rod = rodIn(height);
+    if (chosen.width <= ofBung * hole) break;
+    chosen = inLettering(height);
   }
-  return rod;
+  const { style, scales, width } = chosen;
+  const volumes = scales.map(({ heading, measure, marks }) => ({
+    heading,
+    marks: marksAt(filling, measure, marks),
+  })) as unknown as Rod['volumes'];
+  return { posture, full, volumes, depth, style, width };
 }
 
 function rodPart(rod: Rod, vessel: Vessel, words: Words): Part {

@@ -1,12 +1,12 @@
 /** One face of a dip rod: a strip with a scale along each edge, its foot at the origin, upright. */
 import { circle, line, polygon } from '../geometry/curve.js';
-import { label, merge, strokes, type Part } from '../drawing/build.js';
+import { label, lettering, merge, strokes, type Part } from '../drawing/build.js';
 import { ascenderPart, descenderPart, textWidth } from '../drawing/lettering.js';
-import type { DipMark } from '../capacity/dip-marks.js';
+import type { DipAmount, DipMark } from '../capacity/dip-marks.js';
 
-export interface RodScale {
+export interface RodScale<Mark extends DipAmount = DipMark> {
   readonly heading: string;
-  readonly marks: readonly DipMark[];
+  readonly marks: readonly Mark[];
 }
 
 /** Lettering and ticks of a rod, in proportion. */
@@ -45,14 +45,14 @@ export const handle = 48;
 const cordHole = 3;
 
 /** As wide as its numbers ask, side by side, and each heading by itself. */
-export function stripWidth(scales: readonly RodScale[], style: RodStyle): number {
+export function stripWidth(scales: readonly RodScale<DipAmount>[], style: RodStyle): number {
   const { height, tick, gap } = style;
   const numbers = Math.max(...scales.map(({ marks }) => numberWidth(marks, height)));
   const headings = scales.map(({ heading }) => textWidth(heading, height) + 4 * gap);
   return Math.ceil(Math.max(2 * (tick.numbered + 2 * gap + numbers), ...headings));
 }
 
-function numberWidth(marks: readonly DipMark[], height: number): number {
+function numberWidth(marks: readonly DipAmount[], height: number): number {
   const numbered = marks.filter(({ rank }) => rank === 'numbered');
   return Math.max(0, ...numbered.map(({ amount }) => textWidth(amountText(amount), height)));
 }
@@ -82,8 +82,9 @@ export function stripPart(strip: Strip, x: number): Part {
 function scalePart(scale: RodScale, strip: Strip, x: number, side: 1 | -1): Part {
   const { height, tick, gap, numberRoom } = strip.style;
   const options = { height, align: side > 0 ? 'left' : 'right' } as const;
+  const lines = [0, ...strip.lines];
   const clear = (dip: number, room: number): boolean =>
-    [0, ...strip.lines].every((y) => Math.abs(y - dip) > room);
+    lines.every((y) => Math.abs(y - dip) > room);
   const drawn = scale.marks.filter(({ dip }) => clear(dip, 0.5));
   const ticks = drawn.map(({ dip, rank }) =>
     line({ x, y: dip }, { x: x + side * tick[rank], y: dip }),
@@ -96,9 +97,12 @@ function scalePart(scale: RodScale, strip: Strip, x: number, side: 1 | -1): Part
   const beside = x + side * (tick.numbered + gap);
   return merge(
     strokes('station', ...ticks),
-    ...numbers.map(({ dip, amount }) =>
-      label(amountText(amount), { x: beside, y: dip - height / 2 }, options),
-    ),
+    {
+      strokes: [],
+      letterings: numbers.map(({ dip, amount }) =>
+        lettering(amountText(amount), { x: beside, y: dip - height / 2 }, options),
+      ),
+    },
     label(scale.heading, { x: x + side * 2 * gap, y: heading }, options),
   );
 }

@@ -1,12 +1,23 @@
 /** Marks against the integral that they stand for. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fillingOf, litresPer, marksOf, type Measure } from '../../src/capacity/dip-marks.js';
+import {
+  amountsOf,
+  fillingOf,
+  litresPer,
+  marksAt,
+  type DipMark,
+  type Filling,
+  type Measure,
+  type MarkRoom,
+} from '../../src/capacity/dip-marks.js';
 import { fullDip, litresAtDip, postures } from '../../src/capacity/dip-table.js';
 import { capacityLitres } from '../../src/capacity/volume.js';
 import { arbitraryVessel, bucket, cylinder, solved, wineCask } from '../vessel/specs.js';
 
 const room = { mark: 2, number: 8 };
+const marksOf = (filling: Filling, measure: Measure, room: MarkRoom): DipMark[] =>
+  marksAt(filling, measure, amountsOf(filling, measure, room));
 const measures: readonly Measure[] = ['litre', 'usGallon', 'imperialGallon'];
 
 describe.each([
