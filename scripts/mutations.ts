@@ -168,8 +168,8 @@ export const mutations: readonly Mutation[] = [
   inCapacity(
     'dip.ts',
     'lying dip from the circle, not the lowest corner',
-    'depth - radius * section.below',
-    'depth - radius',
+    '[-radius * section.below, radius',
+    '[-radius, radius',
   ),
   // the rack: closing, planing, reading
   inRack(
