@@ -43,43 +43,59 @@ async function readyRow(page: Page, address: string): Promise<Row> {
   return ['workshop page ready, from one file', `${median(times).toFixed(0)} ms`, 'under 1 s'];
 }
 
-/** The script that a keystroke runs, until the picture and its boxes stand, and until every piece is drawn anew. */
+/**
+ * The script that a keystroke runs: until the picture and its boxes stand, until every piece on the screen is drawn anew, and
+ * until all are.
+ */
 async function keystrokeRows(page: Page): Promise<Row[]> {
   const session = await page.context().newCDPSession(page);
   await session.send('Performance.enable');
-  const [picture, all]: [number[], number[]] = [[], []];
+  const [picture, seen, all]: [number[], number[], number[]] = [[], [], []];
   for (let i = 0; i < warmUp + keystrokes; i++) {
     await page.locator('.strip[aria-busy=false]').waitFor();
     const before = await scriptTime(session);
     const first = await page.evaluate<number>(typing(678 + (i % 7)));
+    const inView = await scriptTime(session);
     await page.locator('.strip[aria-busy=false]').waitFor();
     const after = await scriptTime(session);
     if (i < warmUp) continue;
     picture.push(first);
+    seen.push(inView - before);
     all.push(after - before);
   }
   const shown = (times: readonly number[]): string =>
     `${median(times).toFixed(1)} ms, 95th percentile ${late(times).toFixed(1)} ms`;
   return [
     ['keystroke to picture, figures and messages, script', shown(picture), 'under 16 ms'],
-    ['the same to every pattern, in turns between frames', shown(all), ''],
+    ['the same to every pattern on the screen', shown(seen), 'under 16 ms'],
+    ['the same to every pattern, the others once typing pauses', shown(all), ''],
   ];
 }
 
 const late = (times: readonly number[]): number =>
   [...times].sort((a, b) => a - b)[Math.floor(0.95 * times.length)]!;
 
-/** As a key does it; then whatever the page put off until after the event, but not the turns of the strip. */
+/**
+ * As a key does it; then whatever the page put off until after the event. Ends when the pieces on the screen are drawn, and
+ * answers with the time that the picture took.
+ */
 const typing = (value: number): string => `(async () => {
   const box = document.getElementById('drawing-bilge');
   const held = () => document.querySelector('.capacity').textContent;
   const before = held();
+  const drawn = new Promise((done) =>
+    new PerformanceObserver((list, observer) => {
+      if (list.getEntriesByName('drawn').length === 0) return;
+      observer.disconnect();
+      done();
+    }).observe({ type: 'mark' }));
   const start = performance.now();
   box.value = '${value}';
   box.dispatchEvent(new Event('input', { bubbles: true }));
   for (let i = 0; i < 5; i++) await Promise.resolve();
   const time = performance.now() - start;
   if (held() === before) throw new Error('the picture did not follow');
+  await drawn;
   return time;
 })()`;
 

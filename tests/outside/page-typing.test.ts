@@ -129,6 +129,28 @@ it('sizes for a capacity and makes it so', async () => {
   expect(await capacity()).toBe('228.0');
 });
 
+it('pieces on the screen follow each key, the others once typing pauses', async () => {
+  const data = (which: 'first' | 'last'): string =>
+    `[...document.querySelectorAll('.sheets li')].at(${which === 'first' ? 0 : -1}).querySelector('path').getAttribute('d')`;
+  const [first, last] = await page.evaluate<[string, string]>(
+    `[${data('first')}, ${data('last')}]`,
+  );
+  const [firstThen, lastThen] = await page.evaluate<[string, string]>(`(async () => {
+    const box = document.getElementById('drawing-bilge');
+    const drawn = new Promise((done) =>
+      new PerformanceObserver((list) => list.getEntriesByName('drawn').length > 0 && done())
+        .observe({ type: 'mark' }));
+    box.value = '700';
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+    await drawn;
+    return [${data('first')}, ${data('last')}];
+  })()`);
+  expect(firstThen).not.toBe(first);
+  expect(lastThen).toBe(last);
+  await settled(page);
+  expect(await page.evaluate(data('last'))).not.toBe(last);
+});
+
 it('measures between two corners by keyboard and by hand', async () => {
   await page.getByRole('button', { name: /^Head, board 1/ }).click();
   await page.getByRole('button', { name: 'Measure' }).click();

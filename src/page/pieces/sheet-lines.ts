@@ -1,6 +1,6 @@
-/** A drawing's lines for the screen: one path a layer, and the room they take up. */
-import { drawingBounds, layerNames, type Drawing } from '../../index.js';
-import { pathOf } from '../vessel/path-data.js';
+/** A drawing's lines for the screen: one path a layer, and the room they take up, in tenths of a millimetre. */
+import { drawingBounds, layerNames, type Drawing, type Stroke } from '../../index.js';
+import { pathInTenths, tenths } from '../vessel/path-data.js';
 
 export interface SheetLines {
   readonly viewBox: string;
@@ -15,11 +15,22 @@ export function sheetLines(drawing: Drawing): SheetLines {
   const { minX, minY, maxX, maxY } = drawingBounds({ ...drawing, letterings: [] });
   const room = 0.02 * Math.max(maxX - minX, maxY - minY);
   const viewBox = [minX - room, -maxY - room, maxX - minX + 2 * room, maxY - minY + 2 * room];
+  const strokes = byLayer(drawing);
   const layers = layerNames.flatMap((layer) => {
-    const strokes = drawing.strokes.filter((stroke) => stroke.layer === layer);
-    return strokes.length > 0 ? [{ layer, data: pathOf(strokes) }] : [];
+    const drawn = strokes.get(layer);
+    return drawn ? [{ layer, data: pathInTenths(drawn) }] : [];
   });
-  const lines = { viewBox: viewBox.join(' '), layers };
+  const lines = { viewBox: viewBox.map(tenths).join(' '), layers };
   known.set(drawing, lines);
   return lines;
+}
+
+function byLayer({ strokes }: Drawing): Map<string, Stroke[]> {
+  const layers = new Map<string, Stroke[]>();
+  for (const stroke of strokes) {
+    const those = layers.get(stroke.layer);
+    if (those) those.push(stroke);
+    else layers.set(stroke.layer, [stroke]);
+  }
+  return layers;
 }

@@ -3,7 +3,8 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Drawing } from '../../index.js';
 import { words } from '../words/index.js';
-import { drawingsOf, inView, pieceNames, waiting } from './drawings.js';
+import { drawingsOf, pieceNames, waiting } from './drawings.js';
+import { watch } from './in-view.js';
 import { sheetLines } from './sheet-lines.js';
 import { openDrawing } from './viewer-state.js';
 
@@ -47,18 +48,4 @@ function Sheet({ piece, drawing }: { piece: string; drawing: Drawing }): JSX.Ele
       </button>
     </li>
   );
-}
-
-const pieceOf = new WeakMap<Element, string>();
-const observer = new IntersectionObserver((entries) => {
-  for (const { target, isIntersecting } of entries) {
-    const piece = pieceOf.get(target);
-    if (piece !== undefined) inView[isIntersecting ? 'add' : 'delete'](piece);
-  }
-});
-
-function watch(element: Element, piece: string): () => void {
-  pieceOf.set(element, piece);
-  observer.observe(element);
-  return () => observer.unobserve(element);
 }
