@@ -44,31 +44,28 @@ async function readyRow(page: Page, address: string): Promise<Row> {
 }
 
 /**
- * The script that a keystroke runs: until the picture and its boxes stand, until every piece on the screen is drawn anew, and
- * until all are.
+ * What a keystroke costs: the page's script until the picture and its boxes stand, and until every pattern is drawn anew, which
+ * a helper does beside the page; and how long that takes in all.
  */
 async function keystrokeRows(page: Page): Promise<Row[]> {
   const session = await page.context().newCDPSession(page);
   await session.send('Performance.enable');
-  const [picture, seen, all]: [number[], number[], number[]] = [[], [], []];
+  const [picture, script, wait]: [number[], number[], number[]] = [[], [], []];
   for (let i = 0; i < warmUp + keystrokes; i++) {
-    await page.locator('.strip[aria-busy=false]').waitFor();
     const before = await scriptTime(session);
-    const first = await page.evaluate<number>(typing(678 + (i % 7)));
-    const inView = await scriptTime(session);
-    await page.locator('.strip[aria-busy=false]').waitFor();
+    const times = await page.evaluate<[number, number]>(typing(678 + (i % 7)));
     const after = await scriptTime(session);
     if (i < warmUp) continue;
-    picture.push(first);
-    seen.push(inView - before);
-    all.push(after - before);
+    picture.push(times[0]);
+    wait.push(times[1]);
+    script.push(after - before);
   }
   const shown = (times: readonly number[]): string =>
     `${median(times).toFixed(1)} ms, 95th percentile ${late(times).toFixed(1)} ms`;
   return [
     ['keystroke to picture, figures and messages, script', shown(picture), 'under 16 ms'],
-    ['the same to every pattern on the screen', shown(seen), 'under 16 ms'],
-    ['the same to every pattern, the others once typing pauses', shown(all), ''],
+    ['the same to every pattern, script of the page', shown(script), 'under 16 ms'],
+    ['the same to every pattern, all in all, with the helper beside the page', shown(wait), ''],
   ];
 }
 
@@ -76,8 +73,8 @@ const late = (times: readonly number[]): number =>
   [...times].sort((a, b) => a - b)[Math.floor(0.95 * times.length)]!;
 
 /**
- * As a key does it; then whatever the page put off until after the event. Ends when the pieces on the screen are drawn, and
- * answers with the time that the picture took.
+ * As a key does it; then whatever the page put off until after the event. Ends when every pattern is drawn, and answers
+ * with the times that the picture and the patterns took.
  */
 const typing = (value: number): string => `(async () => {
   const box = document.getElementById('drawing-bilge');
@@ -96,7 +93,7 @@ const typing = (value: number): string => `(async () => {
   const time = performance.now() - start;
   if (held() === before) throw new Error('the picture did not follow');
   await drawn;
-  return time;
+  return [time, performance.now() - start];
 })()`;
 
 async function scriptTime(session: CDPSession): Promise<number> {
@@ -104,26 +101,33 @@ async function scriptTime(session: CDPSession): Promise<number> {
   return 1000 * (metrics.find(({ name }) => name === 'ScriptDuration')?.value ?? NaN);
 }
 
-/** A script with all that it imports before it runs. */
+/** Scripts with all that they import before they run. */
 function withImports(
-  name: string,
+  names: readonly string[],
   read: (name: string) => string,
   found = new Set<string>(),
 ): Set<string> {
-  if (found.has(name)) return found;
-  found.add(name);
-  for (const [, from] of read(name).matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g))
-    withImports(from!, read, found);
+  for (const name of names) {
+    if (found.has(name)) continue;
+    found.add(name);
+    const imports = /(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g;
+    withImports(
+      [...read(name).matchAll(imports)].map(([, from]) => from!),
+      read,
+      found,
+    );
+  }
   return found;
 }
 
+/** What the page and the helper that draws beside it load before the first drawing stands. */
 function sizeRow(folder: string): Row {
   const assets = join(folder, 'page/assets');
   const size = (name: string): number => gzipSync(readFileSync(join(assets, name))).length / 1000;
   const html = readFileSync(join(folder, 'page/index.html'), 'utf8');
   const names = readdirSync(assets).filter((name) => name.endsWith('.js'));
-  const [start] = names.filter((name) => html.includes(name));
-  const first = withImports(start!, (name) => readFileSync(join(assets, name), 'utf8'));
-  const kilobytes = [...first].reduce((sum, name) => sum + size(name), 0);
+  const first = names.filter((name) => html.includes(name) || /^(main|helper)-/.test(name));
+  const all = withImports(first, (name) => readFileSync(join(assets, name), 'utf8'));
+  const kilobytes = [...all].reduce((sum, name) => sum + size(name), 0);
   return ['script of the page at first, gzipped', `${kilobytes.toFixed(0)} kB`, 'under 350 kB'];
 }

@@ -28,8 +28,6 @@ const shared: InlineConfig = {
   base: './',
   configFile: false,
   logLevel: 'warn',
-  // in one file each: the page makes its worker of a text
-  worker: { format: 'iife', rolldownOptions: { output: { codeSplitting: false } } },
 };
 
 const output = {
@@ -52,6 +50,9 @@ export async function buildPage(
   const inOnePiece = { output: { codeSplitting: false } } as const;
   const built = await build({
     ...shared,
+    // helpers run it as a plain script, which may not have `import.meta`
+    base: '/',
+    define: { 'import.meta.url': 'location.href', 'import.meta.resolve': 'undefined' },
     build: { ...output, write: false, rolldownOptions: inOnePiece },
   });
   const files = (Array.isArray(built) ? built : [built]).flatMap((each) =>

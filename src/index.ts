@@ -5,6 +5,7 @@ export { withLegend } from './drawing/legend.js';
 export { layerNames, layerStyles } from './drawing/layers.js';
 export { lengthText, shortLengthText, angleText, per100Text } from './drawing/length-text.js';
 export { planVessel, type Plan } from './plan.js';
+export { solveVessel } from './vessel/solve.js';
 export {
   drawVessel,
   formats,

@@ -54,7 +54,7 @@ const policy = [
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "connect-src 'self'",
-  "worker-src 'self' blob:",
+  "worker-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",

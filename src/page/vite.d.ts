@@ -9,9 +9,3 @@ interface ImportMeta {
     how: { readonly query: string; readonly import: string },
   ): Record<string, () => Promise<T>>;
 }
-
-/** A worker that is part of the script. */
-declare module '*?worker&inline' {
-  const worker: new () => Worker;
-  export default worker;
-}

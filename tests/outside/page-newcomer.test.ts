@@ -109,6 +109,8 @@ it('the served page, in parts and under its strict rules, does the same and asks
   expect(Math.abs(across - pixels(100))).toBeLessThan(4);
   expect(Math.abs(along - pixels(100))).toBeLessThan(4);
   expect(elsewhere).toEqual([]);
+  // small drawings in French come from the helper
+  expect(page.workers()).toHaveLength(1);
   await page.context().close();
   await server.close();
 });

@@ -24,11 +24,19 @@ export class PageInBrowser {
     return new PageInBrowser(folder, await startChromium(graphics), []);
   }
 
-  /** A visit of somebody who was never here before, and has no network; to the single file unless to an address. */
-  async open(options: BrowserContextOptions = {}, address?: string): Promise<Page> {
+  /**
+   * A visit of somebody who was never here before, and has no network; to the single file unless to an address. `before` is
+   * script that runs before the page's own.
+   */
+  async open(
+    options: BrowserContextOptions = {},
+    address?: string,
+    before?: string,
+  ): Promise<Page> {
     const size = { width: 1280, height: 900 };
     const context = await this.browser.newContext({ viewport: size, offline: true, ...options });
     const page = await context.newPage();
+    if (before !== undefined) await page.addInitScript(before);
     page.on('pageerror', (error) => this.complaints.push(error.message));
     page.on('console', (message) => {
       if (message.type() === 'error') this.complaints.push(message.text());

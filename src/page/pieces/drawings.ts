@@ -1,82 +1,75 @@
 /**
- * The drawings of all pieces, kept up with the vessel. The picture in the middle comes first; then, one by one between frames,
- * the pieces that are on the screen; then the others, once nothing has been typed for a moment. A new keystroke begins them
- * anew. Whoever needs a piece at once asks for it by `freshen`.
+ * The drawings of all pieces, kept up with the vessel. The small ones come from a helper beside the page, so that nobody's typing
+ * waits for them; the page itself draws a piece when somebody looks at it closely.
  */
-import { computed, effect, signal, type Signal } from '@preact/signals';
+import { batch, computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import { drawVessel, pieces, type Drawing } from '../../index.js';
+import { startHelper } from '../helper/start-helper.js';
 import { vessel } from '../state/store.js';
-import { drawingWords } from '../words/index.js';
-import { isInView, onEntryOf } from './in-view.js';
+import { drawingWords, language } from '../words/index.js';
+import { draw, type DrawAnswer, type DrawQuestion, type SmallSheet } from './draw-aside.js';
 
 export const pieceNames: readonly string[] = pieces.map(({ name }) => name);
 
-const drawn = new Map<string, Signal<readonly Drawing[]>>(
-  pieceNames.map((name) => [name, signal<readonly Drawing[]>([])]),
+const small = new Map<string, Signal<readonly SmallSheet[]>>(
+  pieceNames.map((name) => [name, signal<readonly SmallSheet[]>([])]),
 );
 
-export const drawingsOf = (piece: string): Signal<readonly Drawing[]> => drawn.get(piece)!;
+/** The small drawings of a piece. */
+export const sheetsOf = (piece: string): ReadonlySignal<readonly SmallSheet[]> => small.get(piece)!;
 
-/** How many pieces are still as they were before the last change. */
-export const waiting = signal(0);
+/** Whether small drawings are still as they were before the last change. */
+export const lagging = signal(false);
 
 /** By the name of the drawing, with the piece that it is of. */
-export const allDrawings = computed(() =>
-  pieceNames.flatMap((piece) => drawingsOf(piece).value.map((drawing) => ({ piece, drawing }))),
+export const allSheets = computed(() =>
+  pieceNames.flatMap((piece) => sheetsOf(piece).value.map(({ name }) => ({ piece, name }))),
 );
 
-/** After this long, ms, the browser gets a turn. */
-const longestTurn = 6;
-/** Whoever types on does so within this time, ms. */
-const pause = 250;
+const whole = new Map<string, ReadonlySignal<readonly Drawing[]>>(
+  pieceNames.map((name) => [
+    name,
+    computed(() =>
+      vessel.value ? drawVessel(vessel.value, { words: drawingWords.value, pieces: [name] }) : [],
+    ),
+  ]),
+);
 
-const stale = new Set<string>();
-/** Whether those out of view have their turn too. */
-let all = true;
-let running = false;
-let later: ReturnType<typeof setTimeout> | undefined;
-const channel = new MessageChannel();
-channel.port1.onmessage = () => turn();
+/** The drawings of a piece in full. */
+export const drawingsOf = (piece: string): ReadonlySignal<readonly Drawing[]> => whole.get(piece)!;
+
+/** A drawing in full with the piece that it is of, or null where the vessel has none of that name. */
+export function drawingNamed(wanted: string | null): { piece: string; drawing: Drawing } | null {
+  const piece = allSheets.value.find(({ name }) => name === wanted)?.piece;
+  if (piece === undefined) return null;
+  const drawing = drawingsOf(piece).value.find(({ name }) => name === wanted);
+  return drawing ? { piece, drawing } : null;
+}
+
+let turn = 0;
+let helper = startHelper(show, drawAlone);
+let last: DrawQuestion | null = null;
 
 effect(() => {
-  if (!vessel.value || !drawingWords.value) return;
-  const isFirst = allDrawings.peek().length === 0;
-  for (const name of pieceNames) stale.add(name);
-  waiting.value = stale.size;
-  clearTimeout(later);
-  run(isFirst);
-  if (!isFirst) later = setTimeout(run, pause, true);
+  if (!vessel.value) return;
+  last = { task: 'draw', turn: ++turn, spec: vessel.value.spec, language: language.value };
+  lagging.value = true;
+  helper.ask(last);
 });
 
-function run(everything: boolean): void {
-  all = everything;
-  if (!running) channel.port2.postMessage(null);
-  running = true;
-}
-
-function turn(): void {
-  const end = performance.now() + longestTurn;
-  let next = nextStale();
-  while (next !== undefined && performance.now() < end) {
-    freshen(next);
-    next = nextStale();
-  }
-  running = next !== undefined;
-  if (running) channel.port2.postMessage(null);
+function show(answer: DrawAnswer): void {
+  if (answer.turn !== turn) return;
+  batch(() => {
+    for (const [piece, sheets] of answer.drawn) small.get(piece)!.value = sheets;
+    lagging.value = !answer.isLast;
+  });
   // for whoever measures how long it takes
-  else performance.mark('drawn');
+  if (answer.isLast) performance.mark('drawn');
 }
 
-const nextStale = (): string | undefined =>
-  pieceNames.find((name) => stale.has(name) && (all || isInView(name)));
-
-/** Brings a piece up to date before its turn. */
-export function freshen(piece: string): void {
-  if (!stale.delete(piece) || !vessel.peek()) return;
-  const words = drawingWords.peek();
-  drawingsOf(piece).value = drawVessel(vessel.peek()!, { words, pieces: [piece] });
-  waiting.value = stale.size;
+/** Where the browser gives no helper, the page draws by itself. */
+function drawAlone(): void {
+  helper.stop();
+  helper = { ask: (question) => void draw(question as DrawQuestion, show), stop: () => {} };
+  if (last) helper.ask(last);
 }
-
-/** A stale piece that comes into view has its turn. */
-onEntryOf((piece) => stale.has(piece) && run(all));

@@ -1,10 +1,10 @@
-/** Choosing sets: the worker that searches, how far it is, and what it found, which the browser keeps. */
+/** Choosing sets: the helper that searches, how far it is, and what it found, which the browser keeps. */
 import { effect, signal } from '@preact/signals';
 import { writeSpec, type MatchProgress, type MatchResult, type RequestIssue } from '../../index.js';
+import { startHelper, type Helper } from '../helper/start-helper.js';
 import { keep, kept } from '../state/kept.js';
 import { vessel } from '../state/store.js';
-import type { Question, Reply } from './choose-worker.js';
-import ChooseWorker from './choose-worker.ts?worker&inline';
+import type { ChooseAnswer } from './choose-aside.js';
 import { stock } from './rack-state.js';
 import { wished } from './wishes-state.js';
 
@@ -27,7 +27,7 @@ export const failed = signal(false);
 
 effect(() => keep('sets', JSON.stringify(found.value)));
 
-let worker: Worker | null = null;
+let helper: Helper | null = null;
 
 export function startChoosing(): void {
   const wishes = 'wishes' in wished.value ? wished.value.wishes : null;
@@ -37,30 +37,29 @@ export function startChoosing(): void {
   const asked = { spec, title, measured: wishes.measured ?? 'blank' } as const;
   const wanted = typeof wishes.vessels === 'number' ? wishes.vessels : null;
   begin();
-  worker = new ChooseWorker();
-  worker.onerror = () => {
+  const hear = (answer: ChooseAnswer): void => {
+    if ('progress' in answer) return void (progress.value = answer.progress);
+    if ('wrong' in answer) wrong.value = answer.wrong;
+    else found.value = { ...asked, wanted, result: answer.result, setUp: [] };
+    end();
+  };
+  helper = startHelper(hear, () => {
     failed.value = true;
     end();
-  };
-  worker.onmessage = ({ data }: MessageEvent<Reply>) => {
-    if ('progress' in data) return void (progress.value = data.progress);
-    if ('wrong' in data) wrong.value = data.wrong;
-    else found.value = { ...asked, wanted, result: data.result, setUp: [] };
-    end();
-  };
-  worker.postMessage({ spec, stock: stock.value, wishes } satisfies Question);
+  });
+  helper.ask({ task: 'choose', spec, stock: stock.value, wishes });
 }
 
 /** It answers with the best so far. */
-export const stopChoosing = (): void => worker?.postMessage('stop');
+export const stopChoosing = (): void => helper?.ask({ task: 'stop choosing' });
 
 function begin(): void {
   [running.value, progress.value, wrong.value, failed.value] = [true, null, [], false];
 }
 
 function end(): void {
-  worker?.terminate();
-  worker = null;
+  helper?.stop();
+  helper = null;
   running.value = false;
 }
 

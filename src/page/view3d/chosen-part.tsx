@@ -1,6 +1,6 @@
 /** The chosen body: its numbers, and its drawing, which opens full size. */
 import type { JSX } from 'preact';
-import { allDrawings } from '../pieces/drawings.js';
+import { drawingNamed } from '../pieces/drawings.js';
 import { SmallDrawing } from './small-drawing.js';
 import { openDrawing } from '../pieces/viewer-state.js';
 import { vessel } from '../state/store.js';
@@ -12,9 +12,7 @@ import { chosen } from './space-state.js';
 export function ChosenPart(): JSX.Element {
   if (!chosen.value) return <p class="chosen">{words.value.space.chooseOne}</p>;
   const { title, rows, drawings } = partNumbers(vessel.value!, chosen.value);
-  const drawing = drawings.flatMap(
-    (name) => allDrawings.value.find((each) => each.drawing.name === name)?.drawing ?? [],
-  )[0];
+  const [drawing] = drawings.flatMap((name) => drawingNamed(name)?.drawing ?? []);
   return (
     <div class="chosen" aria-live="polite">
       <PlainTable title={title} rows={rows} />

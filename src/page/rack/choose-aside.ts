@@ -1,4 +1,4 @@
-/** The search for sets, away from the page so that it stays at hand. */
+/** The search for sets, run by a helper beside the page. */
 import {
   checkRequest,
   matchStaves,
@@ -11,37 +11,37 @@ import {
   type Wishes,
 } from '../../index.js';
 
-export interface Question {
+export interface ChooseQuestion {
+  readonly task: 'choose';
   readonly spec: string;
   readonly stock: Stock;
   readonly wishes: Wishes;
 }
 
-export type Reply =
+export type ChooseAnswer =
   | { readonly progress: MatchProgress }
   | { readonly wrong: readonly RequestIssue[] }
   | { readonly result: MatchResult };
 
 let stopped = false;
-const say = (reply: Reply): void => postMessage(reply);
 
-/** A question begins the search, `'stop'` ends it with the best so far. */
-addEventListener('message', ({ data }: MessageEvent<Question | 'stop'>) => {
-  if (data === 'stop') stopped = true;
-  else void answer(data);
-});
+/** Ends the search with the best so far. */
+export const stopChoosing = (): void => void (stopped = true);
 
-async function answer({ spec, stock, wishes }: Question): Promise<void> {
+export async function choose(
+  { spec, stock, wishes }: ChooseQuestion,
+  reply: (answer: ChooseAnswer) => void,
+): Promise<void> {
   const { vessel } = planVessel(spec, '');
   if (!vessel) throw new Error('a spec that is no vessel was sent to the search');
   const request = requestFor(vessel, wishes);
   const wrong = checkRequest(stock, request);
-  if (wrong.length > 0) return say({ wrong });
+  if (wrong.length > 0) return reply({ wrong });
   const result = await matchStaves(stock, request, {
     now: () => performance.now() / 1000,
     shouldStop: () => stopped,
-    onProgress: (progress) => say({ progress }),
+    onProgress: (progress) => reply({ progress }),
     breathe: () => new Promise((go) => setTimeout(go)),
   });
-  say({ result });
+  reply({ result });
 }

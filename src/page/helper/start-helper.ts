@@ -1,0 +1,28 @@
+/** Starts a helper beside the page, from the script that the page itself began with. */
+import type { Question } from './helper.js';
+
+export interface Helper {
+  ask(question: Question): void;
+  stop(): void;
+}
+
+/** `hear` gets its answers; `fail` is called, later than this, when it cannot be started or breaks down. */
+export function startHelper<Answer>(hear: (answer: Answer) => void, fail: () => void): Helper {
+  try {
+    const worker = newWorker();
+    worker.onmessage = ({ data }: MessageEvent<Answer>) => hear(data);
+    worker.onerror = fail;
+    return { ask: (question) => worker.postMessage(question), stop: () => worker.terminate() };
+  } catch {
+    setTimeout(fail);
+    return { ask: () => {}, stop: () => {} };
+  }
+}
+
+function newWorker(): Worker {
+  const script = document.querySelector<HTMLScriptElement>('script[type=module]')!;
+  if (script.src !== '') return new Worker(script.src, { type: 'module' });
+  // the single file: its script has no imports, so that any kind of worker can run it
+  const text = new Blob([script.textContent], { type: 'text/javascript' });
+  return new Worker(URL.createObjectURL(text));
+}

@@ -1,0 +1,74 @@
+/** Small pictures of all pieces, drawn by a helper beside the page. */
+import {
+  drawVessel,
+  pieces,
+  pieceWords,
+  solveVessel,
+  wordsIn,
+  type Language,
+  type Spec,
+} from '../../index.js';
+import { sheetLines, type SheetLines } from './sheet-lines.js';
+
+export interface DrawQuestion {
+  readonly task: 'draw';
+  readonly turn: number;
+  readonly spec: Spec;
+  readonly language: Language;
+}
+
+/** A drawing as it lies in the strip. */
+export interface SmallSheet extends SheetLines {
+  readonly name: string;
+  readonly title: string;
+}
+
+/** The pieces that are drawn since the answer before. */
+export interface DrawAnswer {
+  readonly turn: number;
+  readonly drawn: readonly (readonly [piece: string, sheets: readonly SmallSheet[]])[];
+  /** whether that was all */
+  readonly isLast: boolean;
+}
+
+/** After this long, ms, it answers with what it has, and looks whether something else is asked. */
+const longestTurn = 8;
+let newest = -1;
+
+export async function draw(
+  { turn, spec, language }: DrawQuestion,
+  reply: (answer: DrawAnswer) => void,
+): Promise<void> {
+  newest = turn;
+  const words = await wordsIn(pieceWords, language);
+  const solved = solveVessel(spec);
+  if (!('vessel' in solved)) throw new Error('a spec that is no vessel was sent to be drawn');
+  let drawn: [string, SmallSheet[]][] = [];
+  let end = performance.now() + longestTurn;
+  for (const { name } of pieces) {
+    const drawings = drawVessel(solved.vessel, { words, pieces: [name] });
+    const sheets = drawings.map((each) => ({
+      name: each.name,
+      title: each.title,
+      ...sheetLines(each),
+    }));
+    drawn.push([name, sheets]);
+    if (performance.now() < end) continue;
+    reply({ turn, drawn, isLast: false });
+    await breath();
+    if (newest !== turn) return;
+    drawn = [];
+    end = performance.now() + longestTurn;
+  }
+  reply({ turn, drawn, isLast: true });
+}
+
+const { port1, port2 } = new MessageChannel();
+
+/** Lets messages in; `setTimeout` would wait for milliseconds. */
+function breath(): Promise<void> {
+  return new Promise((go) => {
+    port1.onmessage = () => go();
+    port2.postMessage(null);
+  });
+}
