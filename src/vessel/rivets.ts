@@ -38,3 +38,8 @@ export function rivetsOf({ width, thickness, lap }: HoopSpec, units: Units): Riv
   const places = Array.from({ length: count }, (_, i) => (lap * (i + 0.5)) / count);
   return { count, diameter, holeDiameter: diameter + holePlay, places };
 }
+
+/** A round head as rivets are sold with, from memory of DIN 660: 1.75 times as wide as the shank, and 0.6 times as high. */
+export function rivetHead(diameter: number): { diameter: number; height: number } {
+  return { diameter: 1.75 * diameter, height: 0.6 * diameter };
+}

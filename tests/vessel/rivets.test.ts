@@ -1,7 +1,7 @@
 /** The rule for rivets is common practice without a source: these tests hold it to what it says, not to a book. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rivetsOf } from '../../src/vessel/rivets.js';
+import { rivetHead, rivetsOf } from '../../src/vessel/rivets.js';
 import { between } from './specs.js';
 
 const strap = { name: 'one', end: 'top', offset: 0, width: 40, thickness: 1.8, lap: 70 } as const;
@@ -50,5 +50,20 @@ describe('rivets', () => {
         places.forEach((place, i) => expect(place + places[count - 1 - i]!).toBeCloseTo(lap, 9));
       }),
     );
+  });
+
+  it('have round heads as in DIN 660 (its table from memory), to a tenth', () => {
+    const table = [
+      [3, 5.2, 1.8],
+      [4, 7, 2.4],
+      [5, 8.8, 3],
+      [6, 10.5, 3.6],
+      [8, 14, 4.8],
+    ] as const;
+    for (const [shank, width, height] of table) {
+      const head = rivetHead(shank);
+      expect(Math.abs(head.diameter - width)).toBeLessThanOrEqual(0.1);
+      expect(Math.abs(head.height - height)).toBeLessThanOrEqual(0.1);
+    }
   });
 });

@@ -1,8 +1,8 @@
 /** What there is to say about one body: its name, its numbers, and the drawings that make it. */
 import { degreesText } from './degrees-text.js';
-import { figuresOf, type Figures, type Vessel } from '../../index.js';
+import { figuresOf, rivetsOf, type Figures, type Vessel } from '../../index.js';
 import { lengthWords, words } from '../words/index.js';
-import type { PartId } from './parts.js';
+import { bungStaveOf, type PartId } from './parts.js';
 
 export interface PartNumbers {
   readonly title: string;
@@ -39,9 +39,16 @@ function staveNumbers(figures: Figures, vessel: Vessel, index: number): PartNumb
       [at(space.bevelAt, 'bottom'), degreesText(bevelDegrees.bottom)],
       [numbers.outerLength, lengthWords(stave.outerLength)],
       [numbers.innerLength, lengthWords(stave.innerLength)],
+      ...bungRow(vessel, index),
     ],
     drawings: [`stave-${String(index + 1).padStart(2, '0')}`, 'stave'],
   };
+}
+
+function bungRow(vessel: Vessel, index: number): [string, string][] {
+  const { bung } = vessel.spec;
+  if (!bung || index !== bungStaveOf(vessel)) return [];
+  return [[words.value.fields['bung.diameter']!, `⌀ ${lengthWords(bung.diameter)}`]];
 }
 
 function boardNumbers({ heads }: Vessel, end: 'top' | 'bottom', index: number): PartNumbers {
@@ -64,6 +71,7 @@ function boardNumbers({ heads }: Vessel, end: 'top' | 'bottom', index: number): 
 function hoopNumbers(vessel: Vessel, index: number): PartNumbers {
   const { space, numbers } = words.value;
   const hoop = vessel.hoops[index]!;
+  const rivets = rivetsOf(hoop.spec, vessel.spec.units);
   const [, cut, near, far, splay] = numbers.hoopHeadings;
   return {
     title: `${space.hoop}: ${hoopName(hoop)}`,
@@ -73,6 +81,11 @@ function hoopNumbers(vessel: Vessel, index: number): PartNumbers {
       [far!, lengthWords(hoop.farGirth)],
       [splay!, lengthWords(hoop.splay)],
       [space.strap, `${lengthWords(hoop.spec.width)} × ${lengthWords(hoop.spec.thickness)}`],
+      [words.value.fields['hoops.lap']!, lengthWords(hoop.spec.lap)],
+      [
+        space.rivets,
+        rivets.count > 0 ? `${rivets.count} × ⌀ ${lengthWords(rivets.diameter)}` : '–',
+      ],
     ],
     drawings: ['hoops'],
   };

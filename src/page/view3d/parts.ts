@@ -1,5 +1,5 @@
 /** The vessel as the bodies that it is made of. Pure: what shows them is elsewhere. */
-import type { Vessel } from '../../index.js';
+import { cutStave, type Vessel } from '../../index.js';
 import { boardMeshes } from './mesh/board-mesh.js';
 import { hoopMesh } from './mesh/hoop-mesh.js';
 import type { Mesh } from './mesh/mesh.js';
@@ -28,14 +28,21 @@ export function partsOf(vessel: Vessel): Part[] {
 function staveParts(vessel: Vessel): Part[] {
   const make = staveMaker(vessel);
   const known = new Map<number, Mesh>();
+  const bungStave = bungStaveOf(vessel);
   let azimuth = vessel.staves[0]!.alpha;
   return vessel.staves.map((stave, index) => {
-    const mesh = known.get(stave.alpha) ?? make(stave.alpha);
-    known.set(stave.alpha, mesh);
+    const takesBung = index === bungStave;
+    const mesh = (takesBung ? null : known.get(stave.alpha)) ?? make(stave.alpha, takesBung);
+    if (!takesBung) known.set(stave.alpha, mesh);
     const middle = azimuth - stave.alpha;
     azimuth -= 2 * stave.alpha;
     return { id: { kind: 'stave', index }, mesh, azimuth: middle };
   });
+}
+
+/** The stave that takes the bung, the first of the widest; null where there is no bung. */
+export function bungStaveOf(vessel: Vessel): number | null {
+  return vessel.spec.bung ? cutStave(vessel) : null;
 }
 
 function boardParts({ heads }: Vessel): Part[] {

@@ -18,7 +18,7 @@ import type { Shades } from './shades.js';
 
 const viewAngle = 28;
 /** From where one looks at first: a little from above. */
-const first = { turn: 0.6, tilt: 1.15 };
+const first = { turn: 0.95, tilt: 1.15 };
 
 export class VesselScene {
   private readonly renderer: WebGLRenderer;

@@ -17,6 +17,7 @@ export const spaceGerman: SpaceWords = {
   hoops: 'Reifen',
   hoop: 'Reif',
   strap: 'Band',
+  rivets: 'Nieten in der Überlappung',
   width: 'Breite',
   bevel: 'Fugenschräge an der weitesten Stelle',
   bevelAt: 'Fugenschräge',

@@ -16,6 +16,7 @@ export const space: SpaceWords = {
   hoops: 'Hoops',
   hoop: 'Hoop',
   strap: 'Strap',
+  rivets: 'Rivets in the lap',
   width: 'Width',
   bevel: 'Joint bevel at the widest place',
   bevelAt: 'Joint bevel',

@@ -18,6 +18,7 @@ export const spaceFrench: SpaceWords = {
   hoops: 'Cercles',
   hoop: 'Cercle',
   strap: 'Feuillard',
+  rivets: 'Rivets du recouvrement',
   width: 'Largeur',
   bevel: 'Angle du joint à l’endroit le plus large',
   bevelAt: 'Angle du joint',

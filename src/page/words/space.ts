@@ -17,6 +17,7 @@ export interface SpaceWords extends Readonly<
     | 'hoops'
     | 'hoop'
     | 'strap'
+    | 'rivets'
     | 'width'
     | 'bevel'
     | 'bevelAt'

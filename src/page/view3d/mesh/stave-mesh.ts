@@ -3,6 +3,7 @@
  * heights. A level cut of a face that stays flat is a straight line across, exactly: `r / cos(azimuth)`.
  */
 import type { Vessel } from '../../../index.js';
+import { boreWall, bungHoleOf, roomFor, type BungHole } from './bung-hole.js';
 import { byHeight, rung } from './chain.js';
 import { MeshMaker, type Mesh, type Place } from './mesh.js';
 import { stavesInside, type InsidePlace } from './stave-inside.js';
@@ -17,24 +18,78 @@ interface Section {
 }
 
 /** Makes the staves of a vessel by their half-angles; what they have in common is worked out once. */
-export function staveMaker(vessel: Vessel): (alpha: number) => Mesh {
+export function staveMaker(vessel: Vessel): (alpha: number, takesBung: boolean) => Mesh {
   const levels = byHeight(stavesInside(vessel));
   const outer = levels.map(([level]) => outsideAt(vessel, level!.height));
   const section = { outer, levels, runs: runsOf(levels) };
-  return (alpha) => staveMesh(section, alpha);
+  return (alpha, takesBung) =>
+    staveMesh(section, alpha, takesBung ? boreOf(vessel, section, alpha) : null);
 }
 
-function staveMesh({ outer, levels, runs }: Section, alpha: number): Mesh {
+function staveMesh({ outer, levels, runs }: Section, alpha: number, bore: Bore | null): Mesh {
   const make = new MeshMaker();
   const azimuths = azimuthsAcross(alpha);
   const row = (face: InsidePlace): Place[] => azimuths.map((azimuth) => placeOf(face, azimuth));
-  make.edgedPatch(outer.map(row));
-  for (const run of runs) make.edgedPatch(run.map((face) => row(face).reverse()));
+  bored(make, outer.map(row), bore?.outside);
+  for (const run of runs) {
+    const rows = run.map((face) => row(face).reverse());
+    bored(make, rows, run === bore?.run ? bore.inside : undefined);
+  }
+  if (bore) boreWall(make, bore.outside.ring, bore.inside.ring);
   make.edgedPatch([row(outer.at(-1)!), row(levels.at(-1)!.at(-1)!)]);
   make.edgedPatch([row(levels[0]![0]!), row(outer[0]!)]);
   joint(make, outer, levels, alpha);
   joint(make, outer, levels, -alpha);
   return make.made();
+}
+
+/** A face with a hole in it: between which of its rows, and round which places. */
+interface Holed {
+  readonly rows: readonly [low: number, high: number];
+  readonly ring: readonly Place[];
+  /** 1 where rows run towards greater `y`, else -1 */
+  readonly hand: 1 | -1;
+}
+
+interface Bore {
+  readonly outside: Holed;
+  /** which of the inside's runs the hole comes out in */
+  readonly run: readonly InsidePlace[];
+  readonly inside: Holed;
+}
+
+/** Null where there is no hole, or no room for it. */
+function boreOf(vessel: Vessel, { outer, runs }: Section, alpha: number): Bore | null {
+  const { profile, wall } = vessel;
+  const hole = bungHoleOf(vessel);
+  const run = runs.find((places) => places[0]!.height < 0 && places.at(-1)!.height > 0);
+  if (!hole || !run) return null;
+  const outside = holed(hole, outer, profile.radius, alpha, 1);
+  const inside = holed(hole, run, wall.insideRadius, alpha, -1);
+  return outside && inside && { outside, run, inside };
+}
+
+function holed(
+  hole: BungHole,
+  face: readonly InsidePlace[],
+  radiusAt: (height: number) => number,
+  alpha: number,
+  hand: 1 | -1,
+): Holed | null {
+  const rows = roomFor(hole, face, alpha);
+  return rows && { rows, ring: hole.ring(radiusAt, face[0]!.isRound), hand };
+}
+
+function bored(
+  make: MeshMaker,
+  rows: readonly (readonly Place[])[],
+  hole: Holed | undefined,
+): void {
+  if (!hole) return make.edgedPatch(rows);
+  // seen from outside the wood the ring runs anticlockwise on either face
+  const ring = hole.hand > 0 ? hole.ring : [...hole.ring].reverse();
+  make.holedPatch(rows, hole.rows, ring, ([, y, z]) => ({ x: hole.hand * y, y: z }));
+  make.border(rows);
 }
 
 function azimuthsAcross(alpha: number): number[] {
