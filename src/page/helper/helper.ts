@@ -7,7 +7,14 @@ export type Question = DrawQuestion | ChooseQuestion | { readonly task: 'stop ch
 const reply = (answer: unknown): void => postMessage(answer);
 
 export function answer(question: Question): void {
-  if (question.task === 'draw') void draw(question, reply);
-  else if (question.task === 'choose') void choose(question, reply);
+  if (question.task === 'draw') draw(question, reply).catch(breakDown);
+  else if (question.task === 'choose') choose(question, reply).catch(breakDown);
   else stopChoosing();
+}
+
+/** The page hears of what is thrown, but not of a promise that is rejected. */
+function breakDown(error: unknown): void {
+  setTimeout(() => {
+    throw error;
+  });
 }

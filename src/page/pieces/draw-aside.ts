@@ -41,6 +41,7 @@ export async function draw(
 ): Promise<void> {
   newest = turn;
   const words = await wordsIn(pieceWords, language);
+  if (newest !== turn) return;
   const solved = solveVessel(spec);
   if (!('vessel' in solved)) throw new Error('a spec that is no vessel was sent to be drawn');
   let drawn: [string, SmallSheet[]][] = [];
