@@ -36,18 +36,16 @@ const contours = new Map<string, GlyphContour[]>();
 
 /** The letter for one character; a box for a character that the table lacks. */
 export function glyphOf(character: string): Glyph {
-  return remembered(glyphs, character, () => parse(lineOf(character)));
+  return glyphs.get(character) ?? remember(glyphs, character, parse(lineOf(character)));
 }
 
 /** Its outline, taken apart. */
 export function contoursOf(character: string): readonly GlyphContour[] {
-  return remembered(contours, character, () => parseOutline(glyphOf(character).outline));
+  const known = contours.get(character);
+  return known ?? remember(contours, character, parseOutline(glyphOf(character).outline));
 }
 
-function remembered<T>(known: Map<string, T>, key: string, make: () => T): T {
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const value = make();
+function remember<T>(known: Map<string, T>, key: string, value: T): T {
   known.set(key, value);
   return value;
 }

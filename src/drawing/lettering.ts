@@ -39,14 +39,9 @@ export function textWidth(text: string, height: number): number {
  * for accented capitals and below for descenders whether or not the text has any, so that another font fits too.
  */
 export function letteringBox(lettering: Lettering): [Point, Point, Point, Point] {
-  const { letters, width } = layOut(lettering.text);
-  let left = 0;
-  let right = width;
-  for (const { character, x } of letters) {
-    const ink = inkOf(character);
-    left = Math.min(left, x + ink.left);
-    right = Math.max(right, x + ink.right);
-  }
+  const layout = layOut(lettering.text);
+  const { width } = layout;
+  const { left, right } = (layout.ink ??= inkAlong(layout));
   const place = placer(lettering, width);
   return [
     place({ x: left, y: -descent }),
@@ -54,6 +49,17 @@ export function letteringBox(lettering: Lettering): [Point, Point, Point, Point]
     place({ x: right, y: ascent }),
     place({ x: left, y: ascent }),
   ];
+}
+
+/** How far the letters reach along the baseline: some reach beyond their own width. */
+function inkAlong({ letters, width }: Layout): Reach {
+  const reach = { left: 0, right: width };
+  for (const { character, x } of letters) {
+    const ink = inkOf(character);
+    reach.left = Math.min(reach.left, x + ink.left);
+    reach.right = Math.max(reach.right, x + ink.right);
+  }
+  return reach;
 }
 
 /** The outlines of a lettering in the drawing's own coordinates, to be filled by the non-zero winding rule. */
@@ -113,6 +119,13 @@ interface Layout {
   readonly width: number;
   /** what `letteringPath` answers, once it has been asked for */
   path?: string;
+  /** likewise, for `letteringBox` */
+  ink?: Reach;
+}
+
+interface Reach {
+  readonly left: number;
+  readonly right: number;
 }
 
 const layouts = new Map<string, Layout>();

@@ -71,19 +71,25 @@ function grow({ minX, maxX, minY, maxY }: Bounds, by: number): Bounds {
   return { minX: minX - by, maxX: maxX + by, minY: minY - by, maxY: maxY + by };
 }
 
-/** Liang and Barsky: what of the segment lies on the inner side of each side in turn; anything left lies inside. */
+/** Liang and Barsky: the segment enters the box before it leaves it, both between the sides and between the ends. */
 function segmentEnters(from: Point, to: Point, box: Bounds): boolean {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  let [enter, leave] = [0, 1];
-  for (const [step, room] of [
-    [-dx, from.x - box.minX],
-    [dx, box.maxX - from.x],
-    [-dy, from.y - box.minY],
-    [dy, box.maxY - from.y],
-  ] as const) {
-    if (step === 0 && room < 0) return false;
-    if (step < 0) enter = Math.max(enter, room / step);
-    if (step > 0) leave = Math.min(leave, room / step);
-  }
-  return enter <= leave;
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const left = from.x - box.minX;
+  const right = box.maxX - from.x;
+  const below = from.y - box.minY;
+  const above = box.maxY - from.y;
+  const enters = Math.max(0, entry(dx, left, right), entry(dy, below, above));
+  return enters <= Math.min(1, exit(dx, left, right), exit(dy, below, above));
+}
+
+/** Where a segment comes between two sides, in parts of its length; never, if it runs beside them. */
+function entry(step: number, toLow: number, toHigh: number): number {
+  if (step === 0) return toLow < 0 || toHigh < 0 ? Infinity : -Infinity;
+  return step > 0 ? -toLow / step : toHigh / step;
+}
+
+function exit(step: number, toLow: number, toHigh: number): number {
+  if (step === 0) return Infinity;
+  return step > 0 ? toHigh / step : -toLow / step;
 }

@@ -1,12 +1,11 @@
 /** Numerical integration and root finding: the numerical tools that the model needs. */
 
 /** Positive abscissae and weights of the 10-point Gauss-Legendre rule (Abramowitz and Stegun, table 25.4, n = 10). */
-const nodes = [
-  [0.148874338981631, 0.295524224714753],
-  [0.433395394129247, 0.269266719309996],
-  [0.679409568299024, 0.219086362515982],
-  [0.865063366688985, 0.149451349150581],
-  [0.973906528517172, 0.066671344308688],
+const abscissae = [
+  0.148874338981631, 0.433395394129247, 0.679409568299024, 0.865063366688985, 0.973906528517172,
+] as const;
+const weights = [
+  0.295524224714753, 0.269266719309996, 0.219086362515982, 0.149451349150581, 0.066671344308688,
 ] as const;
 
 /** Integral of a smooth function over one short panel. */
@@ -14,7 +13,10 @@ function overPanel(f: (x: number) => number, from: number, to: number): number {
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
   let sum = 0;
-  for (const [x, weight] of nodes) sum += weight * (f(middle + half * x) + f(middle - half * x));
+  for (let i = 0; i < abscissae.length; i++) {
+    const offset = half * abscissae[i]!;
+    sum += weights[i]! * (f(middle + offset) + f(middle - offset));
+  }
   return sum * half;
 }
 
@@ -55,8 +57,10 @@ export function runningIntegral(
  * guarded secant steps, the Illinois rule). NaN when the signs do not differ: callers turn that into their own message.
  */
 export function root(f: (x: number) => number, from: number, to: number): number {
-  let [a, b] = [from, to];
-  let [fa, fb] = [f(a), f(b)];
+  let a = from;
+  let b = to;
+  let fa = f(a);
+  let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) return NaN;
@@ -67,9 +71,12 @@ export function root(f: (x: number) => number, from: number, to: number): number
     const x = inside && i % 8 !== 7 ? secant : (a + b) / 2;
     const fx = f(x);
     if (fx === 0) return x;
-    if (fx * fb < 0) [a, fa] = [b, fb];
-    else fa /= 2;
-    [b, fb] = [x, fx];
+    if (fx * fb < 0) {
+      a = b;
+      fa = fb;
+    } else fa /= 2;
+    b = x;
+    fb = fx;
   }
   return b;
 }

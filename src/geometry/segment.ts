@@ -69,6 +69,12 @@ export function segmentsOf(curve: Curve): Segment[] {
   return segments;
 }
 
+/** Whether a curve is one straight segment and nothing else. */
+export function isLine({ closed, vertices }: Curve): boolean {
+  if (closed || vertices.length !== 2 || vertices[0]!.bulge !== 0) return false;
+  return distance(vertices[0]!, vertices[1]!) >= coincident;
+}
+
 /** The circle that the segment leaving `vertex` follows, or null when it is straight. */
 export function segmentArc(vertex: Vertex, next: Point): Arc | null {
   const segment = segmentOf(vertex, next);

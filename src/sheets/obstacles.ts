@@ -74,9 +74,6 @@ export function meets({ points, bounds, margin }: Line, box: TurnedBox): boolean
 
 function count<T>(items: readonly T[], test: (item: T) => boolean, most: number): number {
   let sum = 0;
-  for (const item of items) {
-    if (sum >= most) break;
-    if (test(item)) sum += 1;
-  }
+  for (let i = 0; i < items.length && sum < most; i++) if (test(items[i]!)) sum += 1;
   return sum;
 }

@@ -3,7 +3,7 @@ import type { Drawing, Lettering } from '../drawing/drawing.js';
 import type { LayerName } from '../drawing/layers.js';
 import { layerNames, layerStyles } from '../drawing/layers.js';
 import type { Curve } from '../geometry/curve.js';
-import type { Handles, Tag } from './dxf-tags.js';
+import { checked, type Handles } from './dxf-tags.js';
 import { textStyle } from './dxf-tables.js';
 import { dxfText } from './dxf-text.js';
 import { formatBulge, formatNumber } from './number.js';
@@ -21,33 +21,32 @@ const closedFlag = 1;
 const dashesRunOn = 128;
 const halignment = { left: 0, centre: 1, right: 2 } as const;
 
-/** Entities layer by layer, in the order of `layerNames`; on each layer in the drawing's own order. */
+/**
+ * The text of the entities, layer by layer in the order of `layerNames`; on each layer in the drawing's own order. They are by far the
+ * most of a file, so that they are written as lines at once and not as tags.
+ */
 export function entities(
   drawing: Drawing,
   style: LetteringStyle,
   handles: Handles,
   owner: string,
-): Tag[] {
-  const head = (type: string, layer: LayerName): Tag[] => [
-    [0, type],
-    [5, handles.next()],
-    [330, owner],
-    [100, 'AcDbEntity'],
-    [8, layer],
-  ];
-  const polyline = (layer: LayerName, curve: Curve): Tag[] => {
-    const vertices = distinctVertices(curve);
-    if (vertices.length < 2) return [];
-    return [...head('LWPOLYLINE', layer), ...polylineTags(layer, curve.closed, vertices)];
-  };
-  const text = (lettering: Lettering): Tag[] => {
+): string {
+  const head = (type: string, layer: LayerName): string =>
+    `0\n${type}\n5\n${handles.next()}\n330\n${owner}\n100\nAcDbEntity\n8\n${layer}\n`;
+  const written: string[] = [];
+  for (const layer of layerNames) {
+    for (const curve of curvesOn(drawing, style, layer)) {
+      const vertices = distinctVertices(curve);
+      if (vertices.length < 2) continue;
+      written.push(head('LWPOLYLINE', layer), polyline(layer, curve.closed, vertices));
+    }
+  }
+  if (style.letteringAs === 'outlines') return written.join('');
+  for (const lettering of drawing.letterings) {
     const content = dxfText(lettering.text);
-    return content === '' ? [] : [...head('TEXT', 'lettering'), ...textTags(lettering, content)];
-  };
-  const tags = layerNames.flatMap((layer) =>
-    curvesOn(drawing, style, layer).flatMap((curve) => polyline(layer, curve)),
-  );
-  return style.letteringAs === 'text' ? [...tags, ...drawing.letterings.flatMap(text)] : tags;
+    if (content !== '') written.push(head('TEXT', 'lettering'), text(lettering, content));
+  }
+  return written.join('');
 }
 
 function curvesOn(drawing: Drawing, style: LetteringStyle, layer: LayerName): readonly Curve[] {
@@ -87,39 +86,24 @@ function isSamePoint(a: WrittenVertex | undefined, b: WrittenVertex): boolean {
   return a !== undefined && a.x === b.x && a.y === b.y;
 }
 
-function polylineTags(
-  layer: LayerName,
-  closed: boolean,
-  vertices: readonly WrittenVertex[],
-): Tag[] {
+function polyline(layer: LayerName, closed: boolean, vertices: readonly WrittenVertex[]): string {
   const dashed = layerStyles[layer].lineType !== 'continuous';
-  return [
-    [100, 'AcDbPolyline'],
-    [90, vertices.length],
-    [70, (closed ? closedFlag : 0) + (dashed ? dashesRunOn : 0)],
-    ...vertices.flatMap(({ x, y, bulge }, i): Tag[] => {
-      const leaves = bulge !== '0' && (closed || i < vertices.length - 1);
-      return [[10, x], [20, y], ...(leaves ? ([[42, bulge]] as const) : [])];
-    }),
-  ];
+  const flags = (closed ? closedFlag : 0) + (dashed ? dashesRunOn : 0);
+  let lines = `100\nAcDbPolyline\n90\n${vertices.length}\n70\n${flags}\n`;
+  vertices.forEach(({ x, y, bulge }, i) => {
+    lines += `10\n${x}\n20\n${y}\n`;
+    if (bulge !== '0' && (closed || i < vertices.length - 1)) lines += `42\n${bulge}\n`;
+  });
+  return lines;
 }
 
-function textTags({ at, height, align, angle }: Lettering, content: string): Tag[] {
-  const anchor = (code: number): Tag[] => [
-    [code, formatNumber(at.x)],
-    [code + 10, formatNumber(at.y)],
-    [code + 20, 0],
-  ];
-  return [
-    [100, 'AcDbText'],
-    ...anchor(10),
-    [40, formatNumber(height)],
-    [1, content],
-    [50, formatNumber((angle * 180) / Math.PI)],
-    [7, textStyle],
-    [72, halignment[align]],
-    ...(align === 'left' ? [] : anchor(11)),
-    [100, 'AcDbText'],
-    [73, 0],
-  ];
+function text({ at, height, align, angle }: Lettering, content: string): string {
+  const x = formatNumber(at.x);
+  const y = formatNumber(at.y);
+  const degrees = formatNumber((angle * 180) / Math.PI);
+  const aligned = align === 'left' ? '' : `11\n${x}\n21\n${y}\n31\n0\n`;
+  return (
+    `100\nAcDbText\n10\n${x}\n20\n${y}\n30\n0\n40\n${formatNumber(height)}\n1\n${checked(content)}\n` +
+    `50\n${degrees}\n7\n${textStyle}\n72\n${halignment[align]}\n${aligned}100\nAcDbText\n73\n0\n`
+  );
 }

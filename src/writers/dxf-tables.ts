@@ -3,7 +3,6 @@ import type { LayerName } from '../drawing/layers.js';
 import { dashPattern, layerNames, layerStyles } from '../drawing/layers.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { Handles, Tag } from './dxf-tags.js';
-import { section } from './dxf-tags.js';
 import { formatNumber } from './number.js';
 
 /** The colour that every program shows black on white and white on black. */
@@ -20,8 +19,8 @@ interface Entry {
   readonly tags: readonly Tag[];
 }
 
-/** The section, and the handles of the two spaces in which entities and blocks live. */
-export function tablesSection(handles: Handles, view: Bounds) {
+/** What stands in their section, and the handles of the two spaces in which entities and blocks live. */
+export function tableTags(handles: Handles, view: Bounds) {
   const spaceHandles = spaces.map(() => handles.next()) as [string, string];
   const tables = [
     table(handles, 'VPORT', [viewport(view)]),
@@ -39,7 +38,7 @@ export function tablesSection(handles: Handles, view: Bounds) {
       spaceHandles,
     ),
   ];
-  return { tags: section('TABLES', tables.flat()), spaceHandles };
+  return { tags: tables.flat(), spaceHandles };
 }
 
 function entry(marker: string, name: string, tags: readonly Tag[]): Entry {

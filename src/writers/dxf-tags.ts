@@ -2,17 +2,17 @@
 
 export type Tag = readonly [code: number, value: string | number];
 
-/** Throws when a value would break out of its line: whatever comes from outside goes through `dxfText` first. */
+/** Every line ended by LF. */
 export function tagsToText(tags: readonly Tag[]): string {
-  const lines: (string | number)[] = [];
-  for (const [code, value] of tags) {
-    if (typeof value === 'string' && otherThanAscii.test(value)) {
-      throw new RangeError(`not 7-bit text for a DXF: ${value}`);
-    }
-    lines.push(code, value);
+  return tags.map(([code, value]) => `${code}\n${checked(value)}\n`).join('');
+}
+
+/** Throws when a value would break out of its line: whatever comes from outside goes through `dxfText` first. */
+export function checked(value: string | number): string | number {
+  if (typeof value === 'string' && otherThanAscii.test(value)) {
+    throw new RangeError(`not 7-bit text for a DXF: ${value}`);
   }
-  lines.push('');
-  return lines.join('\n');
+  return value;
 }
 
 const otherThanAscii = /[^\x20-\x7e]/;
@@ -32,7 +32,7 @@ export class Handles {
   }
 }
 
-/** A section of the file. */
-export function section(name: string, content: readonly Tag[]): Tag[] {
-  return [[0, 'SECTION'], [2, name], ...content, [0, 'ENDSEC']];
+/** A section of the file, around what stands in it. */
+export function section(name: string, content: string): string {
+  return `0\nSECTION\n2\n${name}\n${content}0\nENDSEC\n`;
 }

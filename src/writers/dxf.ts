@@ -8,7 +8,7 @@ import type { Drawing } from '../drawing/drawing.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { LetteringStyle } from './dxf-entities.js';
 import { entities } from './dxf-entities.js';
-import { spaces, tablesSection, textStyle } from './dxf-tables.js';
+import { spaces, tableTags, textStyle } from './dxf-tables.js';
 import type { Tag } from './dxf-tags.js';
 import { Handles, section, tagsToText } from './dxf-tags.js';
 import { formatNumber } from './number.js';
@@ -26,18 +26,18 @@ const metric = 1;
 export function toDxf(drawing: Drawing, style: LetteringStyle = { letteringAs: 'text' }): string {
   const handles = new Handles();
   const bounds = boundsOrNothing(drawing);
-  const tables = tablesSection(handles, bounds);
+  const tables = tableTags(handles, bounds);
   const body = [
-    ...section('CLASSES', []),
-    ...tables.tags,
-    ...section('BLOCKS', blocks(handles, tables.spaceHandles)),
-    ...section('ENTITIES', entities(drawing, style, handles, tables.spaceHandles[0])),
-    ...section('OBJECTS', objects(handles)),
-    [0, 'EOF'] as const,
+    section('CLASSES', ''),
+    section('TABLES', tagsToText(tables.tags)),
+    section('BLOCKS', tagsToText(blocks(handles, tables.spaceHandles))),
+    section('ENTITIES', entities(drawing, style, handles, tables.spaceHandles[0])),
+    section('OBJECTS', tagsToText(objects(handles))),
+    tagsToText([[0, 'EOF']]),
   ];
   // last, when it is known which handle is free
-  const head = section('HEADER', header(bounds, handles.seed));
-  return tagsToText([...head, ...body]);
+  const head = section('HEADER', tagsToText(header(bounds, handles.seed)));
+  return [head, ...body].join('');
 }
 
 function boundsOrNothing(drawing: Drawing): Bounds {

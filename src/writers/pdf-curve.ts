@@ -1,7 +1,7 @@
 /** Curves as PDF paths. PDF has no arcs: each becomes cubic Bézier curves, enough of them to be true. */
 import type { Curve, Point } from '../geometry/curve.js';
 import type { Segment } from '../geometry/segment.js';
-import { placeOn, segmentsOf } from '../geometry/segment.js';
+import { isLine, placeOn, segmentsOf } from '../geometry/segment.js';
 import { along } from '../geometry/vector.js';
 import { formatPoint } from './number.js';
 
@@ -16,6 +16,9 @@ export function pathOperators(curve: Curve): string {
       throw new RangeError(`not a point to draw: ${x}, ${y}, bulge ${bulge}`);
     }
   }
+  // most curves are this: no need to take them apart
+  if (isLine(curve))
+    return `${formatPoint(curve.vertices[0]!)} m ${formatPoint(curve.vertices[1]!)} l`;
   const segments = segmentsOf(curve);
   const [first] = segments;
   if (!first) return '';

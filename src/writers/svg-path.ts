@@ -1,7 +1,7 @@
 /** Curves as path data of SVG, with exact arcs. */
 import type { Curve, Point } from '../geometry/curve.js';
 import type { Segment } from '../geometry/segment.js';
-import { placeOn, segmentsOf } from '../geometry/segment.js';
+import { isLine, placeOn, segmentsOf } from '../geometry/segment.js';
 import { coordinateStep } from '../geometry/tolerance.js';
 import { along } from '../geometry/vector.js';
 import { formatNumber, formatPoint } from './number.js';
@@ -11,6 +11,10 @@ type Place = (point: Point) => Point;
 
 /** A curve as moves, lines and arcs. */
 export function curveData(curve: Curve, place: Place): string {
+  const { vertices } = curve;
+  // most curves are this: no need to take them apart
+  if (isLine(curve))
+    return `M${formatPoint(place(vertices[0]!))}L${formatPoint(place(vertices[1]!))}`;
   const segments = segmentsOf(curve);
   const first = segments[0];
   if (!first) return '';
