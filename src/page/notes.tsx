@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { Message } from '../index.js';
 import { openPart } from './parts.js';
+import { sameNumber } from './state/head-keys.js';
 import { messages } from './state/store.js';
 import { words } from './words/index.js';
 
@@ -24,16 +25,21 @@ export function Notes(): JSX.Element {
 
 /** To the box on the drawing, to the one in the settings, or to the line in the text. */
 function goTo({ key, line }: Message): void {
-  const own = key.replace(/^heads\.(top|bottom)\./, 'heads.');
-  const onDrawing = document.getElementById(`drawing-${own}`);
+  const onDrawing = boxOf('drawing', key);
   if (onDrawing) return onDrawing.focus();
   openPart('settings');
   setTimeout(() => {
-    const box = document.getElementById(`panel-${own}`);
+    const box = boxOf('panel', key);
     box?.closest('details')?.setAttribute('open', '');
     if (box) box.focus();
     else goToLine(line);
   }, 50);
+}
+
+/** What is said of both heads may be in the box of one, and the other way round. */
+function boxOf(place: 'drawing' | 'panel', key: string): HTMLElement | undefined {
+  const keys = sameNumber(key.split('.')).map((path) => path.join('.'));
+  return keys.flatMap((each) => document.getElementById(`${place}-${each}`) ?? [])[0];
 }
 
 export function goToLine(line: number): void {

@@ -82,6 +82,28 @@ it('an emptied box goes back to its default, a full one to the file', async () =
   expect(await inset.inputValue()).toBe(byDefault);
 });
 
+it('heads that differ have boxes of their own, and those of heads alike come back with the choice', async () => {
+  const openHeads = () =>
+    page
+      .locator('details', { hasText: 'Heads' })
+      .evaluate((group) => group.setAttribute('open', ''));
+  await openHeads();
+  const choice = page.getByLabel('Top and bottom head');
+  await choice.selectOption('apart');
+  await page.getByLabel('Groove depth, top').fill('6');
+  await settled(page);
+  expect(await page.getByLabel('Groove depth, bottom').inputValue()).toBe('5');
+  await page.getByRole('tab', { name: 'As text' }).click();
+  const text = () => page.locator('#spec-text').inputValue();
+  expect(await text()).toMatch(/top:.*croze: \{ depth: 6 \}/s);
+  await page.getByRole('tab', { name: 'Settings' }).click();
+  await openHeads();
+  await choice.selectOption('alike');
+  expect(await page.getByLabel('Groove depth (mm)', { exact: true }).inputValue()).toBe('5');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await page.getByLabel('Groove depth, top').inputValue()).toBe('6');
+});
+
 it('a broken text loses nothing, and boxes say that it has to be mended', async () => {
   await page.getByRole('tab', { name: 'As text' }).click();
   const editor = page.locator('#spec-text');

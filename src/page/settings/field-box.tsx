@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { messagesAt } from '../state/field-values.js';
 import { keyOf, nameOf, type Field } from '../state/fields.js';
+import { endOf } from '../state/head-keys.js';
 import { units } from '../state/store.js';
 import { useField, type FieldState } from './use-field.js';
 import { words } from '../words/index.js';
@@ -22,7 +23,7 @@ export function FieldBox({ field, place, label }: FieldBoxProps): JSX.Element {
   return (
     <div class={['field', ...marks].filter(Boolean).join(' ')}>
       <label for={id}>
-        {label ?? words.value.fields[nameOf(field)] ?? nameOf(field)}
+        {label ?? labelOf(field)}
         {place === 'panel' && unitOf(field)}
       </label>
       <Control field={field} state={state} id={id} bad={bad} />
@@ -33,6 +34,13 @@ export function FieldBox({ field, place, label }: FieldBoxProps): JSX.Element {
       </div>
     </div>
   );
+}
+
+/** Two heads have boxes of one name; each says which it is of. */
+function labelOf(field: Field): string {
+  const end = endOf(field.path);
+  const name = words.value.fields[nameOf(field)] ?? nameOf(field);
+  return end ? `${name}, ${words.value.numbers.ends[end]}` : name;
 }
 
 interface ControlProps {

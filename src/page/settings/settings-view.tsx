@@ -1,7 +1,8 @@
 /** Everything that a spec can say, in groups; what is not given shows its default. */
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { groupsOf, type Group } from '../state/fields.js';
+import { groupsOf, type Group, type Section } from '../state/fields.js';
+import { headsApart, setHeadsApart } from '../state/heads-apart.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import { FieldBox } from './field-box.js';
@@ -12,7 +13,8 @@ const groups = computed<Group[]>(() => {
   return groupsOf({
     vessel: spec?.vessel ?? 'cask',
     mixedStaves: !!spec?.staves.widths,
-    mixedBoards: !!spec?.heads.bottom.widths,
+    mixedBoards: (['top', 'bottom'] as const).filter((end) => spec?.heads[end]?.widths),
+    headsApart: headsApart.value,
   });
 });
 
@@ -32,11 +34,44 @@ function FieldGroup({ group, open }: { group: Group; open: boolean }): JSX.Eleme
   return (
     <details open={open}>
       <summary>{words.value.groups[group.name]}</summary>
-      <div class="fields">
-        {group.fields.map((field) => (
-          <FieldBox key={field.path.join('.')} field={field} place="panel" />
-        ))}
-      </div>
+      {group.name === 'heads' && vessel.value?.spec.vessel === 'cask' && <HeadsChoice />}
+      {group.sections.map((section) => (
+        <FieldSection key={section.end} section={section} />
+      ))}
     </details>
+  );
+}
+
+function FieldSection({ section: { end, fields } }: { section: Section }): JSX.Element {
+  const boxes = (
+    <div class="fields">
+      {fields.map((field) => (
+        <FieldBox key={field.path.join('.')} field={field} place="panel" />
+      ))}
+    </div>
+  );
+  if (!end) return boxes;
+  return (
+    <fieldset>
+      <legend>{words.value.settings.headOf[end]}</legend>
+      {boxes}
+    </fieldset>
+  );
+}
+
+function HeadsChoice(): JSX.Element {
+  const { heads, headsAlike, headsApart: apart } = words.value.settings;
+  return (
+    <div class="field heads-choice">
+      <label for="heads-apart">{heads}</label>
+      <select
+        id="heads-apart"
+        value={headsApart.value ? 'apart' : 'alike'}
+        onChange={({ currentTarget }) => setHeadsApart(currentTarget.value === 'apart')}
+      >
+        <option value="alike">{headsAlike}</option>
+        <option value="apart">{apart}</option>
+      </select>
+    </div>
   );
 }

@@ -1,16 +1,9 @@
 /** What stands in each box: the file's own words, or the default that the vessel has. */
 import { computed } from '@preact/signals';
 import { writeSpec, type Message } from '../../index.js';
-import {
-  has,
-  parseSpec,
-  replaceInSpec,
-  setInSpec,
-  textAt,
-  type Path,
-  type Plain,
-} from './edit-spec.js';
+import { has, parseSpec, replaceInSpec, setInSpec, type Path, type Plain } from './edit-spec.js';
 import { keyOf, type Field } from './fields.js';
+import { findText, sameNumber } from './head-keys.js';
 import { messages, spec, text, units, vessel, writeText } from './store.js';
 
 /** The spec with every key in it. */
@@ -18,19 +11,14 @@ const whole = computed(() => (vessel.value ? parseSpec(writeSpec(vessel.value.sp
 
 export interface FieldValue {
   readonly text: string;
-  /** whether it is a default: the file doesn't say */
+  /** whether it is a default: the file doesn't say, or not of this head alone */
   readonly byDefault: boolean;
 }
 
 export function valueOf({ path, kind }: Field): FieldValue {
-  const own = textAt(spec.value, path);
-  if (own !== null) return { text: own, byDefault: false };
-  const found = textAt(whole.value, path) ?? textAt(whole.value, atBottom(path)) ?? '';
-  return { text: kind === 'length' ? shortened(found) : found, byDefault: true };
+  const { text: found, byDefault, isOwn } = findText(spec.value, whole.value, path);
+  return { text: kind === 'length' && !isOwn ? shortened(found) : found, byDefault };
 }
-
-/** Where the heads differ, the whole spec says each key twice. */
-const atBottom = ([first, ...rest]: Path): Path => [first ?? '', 'bottom', ...rest];
 
 /** Defaults are round; what hangs on a conversion is shown to a thousandth of a millimetre. */
 function shortened(found: string): string {
@@ -56,10 +44,10 @@ export function withHoops(path: Path): string | null {
 const byKey = computed(() => {
   const map = new Map<string, Message[]>();
   for (const message of messages.value) {
-    const key = message.key.replace(/^heads\.(top|bottom)\./, 'heads.');
-    map.set(key, [...(map.get(key) ?? []), message]);
+    map.set(message.key, [...(map.get(message.key) ?? []), message]);
   }
   return map;
 });
 
-export const messagesAt = (field: Field): readonly Message[] => byKey.value.get(keyOf(field)) ?? [];
+export const messagesAt = ({ path }: Field): readonly Message[] =>
+  sameNumber(path).flatMap((place) => byKey.value.get(keyOf({ path: place })) ?? []);

@@ -1,5 +1,6 @@
 /** The keys of a spec that the page has a box for, in the order of the file. */
 import type { Path } from './edit-spec.js';
+import { forHead, type End } from './head-keys.js';
 
 export type FieldKind = 'length' | 'count' | 'degrees' | 'share' | 'text' | 'choice' | 'lengths';
 
@@ -33,6 +34,12 @@ export type GroupName = 'size' | 'staves' | 'chime' | 'heads' | 'dowels' | 'bung
 
 export interface Group {
   readonly name: GroupName;
+  readonly sections: readonly Section[];
+}
+
+/** Fields of one head only, or of both and of all else. */
+export interface Section {
+  readonly end: End | null;
   readonly fields: readonly Field[];
 }
 
@@ -78,24 +85,42 @@ const sheet = ['owner', 'number', 'date', 'creator', 'approved'].map((key) =>
 export interface Kind {
   readonly vessel: 'cask' | 'tub';
   readonly mixedStaves: boolean;
-  readonly mixedBoards: boolean;
+  /** heads whose boards each have a width of their own */
+  readonly mixedBoards: readonly End[];
+  /** whether the heads have boxes of their own */
+  readonly headsApart: boolean;
 }
 
-export function groupsOf({ vessel, mixedStaves, mixedBoards }: Kind): Group[] {
+export function groupsOf({ vessel, mixedStaves, mixedBoards, headsApart }: Kind): Group[] {
+  const headEnds: End[] = vessel === 'cask' ? ['top', 'bottom'] : ['bottom'];
+  const group = (name: GroupName, fields: readonly Field[]): Group => ({
+    name,
+    sections: [{ end: null, fields }],
+  });
+  const ofHeads = (name: GroupName, fields: (mixed: boolean) => readonly Field[]): Group => {
+    if (!headsApart) return group(name, fields(mixedBoards.includes('bottom')));
+    const own = (end: End): Field[] => fields(mixedBoards.includes(end)).map(fieldOfHead(end));
+    return { name, sections: headEnds.map((end) => ({ end, fields: own(end) })) };
+  };
   const size =
     vessel === 'cask'
       ? [bilge, ends, choice(['arc', 'parabola', 'ellipse'], 'profile')]
       : [top, bottom];
   return [
-    { name: 'size', fields: [title, height, ...size] },
-    { name: 'staves', fields: staves(mixedStaves) },
-    { name: 'chime', fields: chime },
-    { name: 'heads', fields: heads(mixedBoards) },
-    { name: 'dowels', fields: dowels },
-    ...(vessel === 'cask' ? [{ name: 'bung' as const, fields: [bung] }] : []),
-    { name: 'sheet', fields: sheet },
+    group('size', [title, height, ...size]),
+    group('staves', staves(mixedStaves)),
+    group('chime', chime),
+    ofHeads('heads', heads),
+    ofHeads('dowels', () => dowels),
+    ...(vessel === 'cask' ? [group('bung', [bung])] : []),
+    group('sheet', sheet),
   ];
 }
+
+/** The same field of one head alone. */
+export const fieldOfHead =
+  (end: End) =>
+  (both: Field): Field => ({ ...both, path: forHead(both.path, end) });
 
 export const hoopFields = (i: number): Field[] => [
   field('text', 'hoops', i, 'name'),
@@ -116,6 +141,8 @@ export const keyOf = ({ path }: Pick<Field, 'path'>): string =>
     '',
   );
 
-/** The name of a field among the page's words: its key without the numbers of a list. */
+/** The name of a field among the page's words: its key without the numbers of a list, and without which head. */
 export const nameOf = ({ path }: Field): string =>
-  path.filter((step) => !/^\d+$/.test(String(step))).join('.');
+  forHead(path, null)
+    .filter((step) => !/^\d+$/.test(String(step)))
+    .join('.');

@@ -4,6 +4,7 @@ import {
   bilge,
   bottom,
   ends,
+  fieldOfHead,
   grooveInset,
   height,
   hoopOffset,
@@ -50,7 +51,8 @@ export const boxSize = { width: 104, height: 70 } as const;
 const wideEnough = 700;
 const gap = 10;
 
-export function layOut(vessel: Vessel, room: Room): Layout {
+/** `headsApart`: the head that has its groove's box has one of its own. */
+export function layOut(vessel: Vessel, room: Room, headsApart = false): Layout {
   const { spec } = vessel;
   const isWide = room.width >= wideEnough;
   const right = boxSize.width + 5 * gap;
@@ -69,7 +71,7 @@ export function layOut(vessel: Vessel, room: Room): Layout {
     x: left + (room.width - left - right) / 2,
     y: above + (room.height - above - below) / 2,
   };
-  const frame: Frame = { vessel, room, scale, origin, widest, isWide };
+  const frame: Frame = { vessel, room, headsApart, scale, origin, widest, isWide };
   const figures = [...diameters(frame), ...atRight(frame), ...atLeft(frame)];
   const inner = vessel.wall.insideRadius(0) * scale;
   return { scale, origin, figures, inside: { x: origin.x + inner / 2, y: origin.y } };
@@ -78,6 +80,7 @@ export function layOut(vessel: Vessel, room: Room): Layout {
 interface Frame {
   readonly vessel: Vessel;
   readonly room: Room;
+  readonly headsApart: boolean;
   readonly scale: number;
   readonly origin: Spot;
   readonly widest: number;
@@ -129,9 +132,10 @@ function atRight(frame: Frame): Figure[] {
   const lower = { x, y: isWide ? Math.max(low! - 3 * gap, origin.y + step) : foot };
   const [inset, thickness] = groove.towardsEnd > 0 ? [upper, lower] : [lower, upper];
   const line = [high!, low!].map((y) => ({ x: lineX, y }));
+  const insetField = frame.headsApart ? fieldOfHead(groove.end)(grooveInset) : grooveInset;
   return [
     { field: height, at: { x, y: origin.y }, line, arrows: 'both' },
-    leader(grooveInset, inset, -1, place(frame, groove.radius, groove.middle)),
+    leader(insetField, inset, -1, place(frame, groove.radius, groove.middle)),
     leader(staveThickness, thickness, -1, wallAt),
   ];
 }

@@ -5,6 +5,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import { vesselPicture } from '../../index.js';
 import { FieldBox } from '../settings/field-box.js';
 import { keyOf } from '../state/fields.js';
+import { headsApart } from '../state/heads-apart.js';
 import { outOfDate, vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import { Capacity } from './capacity.js';
@@ -25,7 +26,9 @@ export function VesselView(): JSX.Element {
     return () => observer.disconnect();
   }, [room]);
   const layout = useComputed(() =>
-    vessel.value && room.value.width > 0 ? layOut(vessel.value, room.value) : null,
+    vessel.value && room.value.width > 0
+      ? layOut(vessel.value, room.value, headsApart.value)
+      : null,
   );
   return (
     <section

@@ -48,6 +48,10 @@ export const de: Words = {
   settings: {
     about:
       'Schräg gesetzte Zahlen ergeben sich aus den übrigen, bis Sie eine eigene eingeben. Ein geleertes Feld kehrt dorthin zurück.',
+    heads: 'Oberer und unterer Boden',
+    headsAlike: 'gleich',
+    headsApart: 'jeder für sich',
+    headOf: { top: 'Oberer Boden', bottom: 'Unterer Boden' },
   },
   ...fieldsGerman,
   hoops: {

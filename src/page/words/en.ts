@@ -47,6 +47,10 @@ export const en: Words = {
   settings: {
     about:
       'Numbers in slanted type follow from the others until you type your own. An emptied box goes back to that.',
+    heads: 'Top and bottom head',
+    headsAlike: 'alike',
+    headsApart: 'each by itself',
+    headOf: { top: 'Top head', bottom: 'Bottom head' },
   },
   ...fields,
   hoops: {

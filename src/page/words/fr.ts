@@ -48,6 +48,10 @@ export const fr: Words = {
   settings: {
     about:
       'Les nombres penchés découlent des autres tant que vous n’en tapez pas. Une case vidée y revient.',
+    heads: 'Fonds supérieur et inférieur',
+    headsAlike: 'pareils',
+    headsApart: 'chacun pour soi',
+    headOf: { top: 'Fond supérieur', bottom: 'Fond inférieur' },
   },
   ...fieldsFrench,
   hoops: {

@@ -17,7 +17,9 @@ export interface Words {
   readonly notes: Readonly<Record<'errors' | 'warnings' | 'goThere', string>>;
   readonly strip: { readonly title: string };
   readonly parts: Readonly<Record<PartName | 'title', string>>;
-  readonly settings: { readonly about: string };
+  readonly settings: Readonly<Record<'about' | 'heads' | 'headsAlike' | 'headsApart', string>> & {
+    readonly headOf: Readonly<Record<'top' | 'bottom', string>>;
+  };
   readonly groups: Readonly<Record<GroupName | 'hoops', string>>;
   /** by key of the spec, without numbers of lists */
   readonly fields: Readonly<Record<string, string>>;
