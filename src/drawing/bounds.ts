@@ -1,8 +1,7 @@
 /** How much room a drawing takes up: its strokes with their arcs taken exactly, the boxes of its lettering, and leaders. */
 import type { Bounds } from '../geometry/measure.js';
-import { boundsOf } from '../geometry/measure.js';
-import type { Curve, Point } from '../geometry/curve.js';
-import { polygon } from '../geometry/curve.js';
+import { boundsOfPoints, reachesOf } from '../geometry/measure.js';
+import type { Point } from '../geometry/curve.js';
 import type { Part } from './build.js';
 import { letteringBox } from './lettering.js';
 
@@ -13,12 +12,13 @@ const measured = new WeakMap<Part, Bounds>();
 export function drawingBounds(part: Part): Bounds {
   const known = measured.get(part);
   if (known) return known;
-  const curves: Curve[] = [];
-  for (const { curve } of part.strokes) curves.push(curve);
-  for (const { leader } of part.letterings) if (leader) curves.push(leader);
   const points: Point[] = [];
-  for (const lettering of part.letterings) points.push(...letteringBox(lettering));
-  const bounds = boundsOf(...curves, polygon(points));
+  for (const { curve } of part.strokes) points.push(...reachesOf(curve));
+  for (const lettering of part.letterings) {
+    if (lettering.leader) points.push(...reachesOf(lettering.leader));
+    points.push(...letteringBox(lettering));
+  }
+  const bounds = boundsOfPoints(points);
   if (!bounds) throw new RangeError('an empty drawing has no bounds');
   measured.set(part, bounds);
   return bounds;

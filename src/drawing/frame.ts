@@ -15,7 +15,8 @@ export function frameAt(origin: Point, angle: number): Frame {
   return {
     outward: ({ x, y }) => ({ x: origin.x + x * cos - y * sin, y: origin.y + x * sin + y * cos }),
     inward: (point) => {
-      const [x, y] = [point.x - origin.x, point.y - origin.y];
+      const x = point.x - origin.x;
+      const y = point.y - origin.y;
       return { x: x * cos + y * sin, y: y * cos - x * sin };
     },
   };

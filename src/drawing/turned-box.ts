@@ -21,9 +21,29 @@ export function turnedBox(
   corners: readonly [Point, Point, Point, Point],
   angle: number,
 ): TurnedBox {
-  const frame = frameAt(corners[0], angle);
-  const level = boundsOfPoints(corners.map(frame.inward))!;
-  return { corners, frame, level, bounds: boundsOfPoints(corners)! };
+  return new Turned(corners, angle);
+}
+
+/** Most boxes are only ever asked for the rectangle round them: the rest waits until it is. */
+class Turned implements TurnedBox {
+  readonly bounds: Bounds;
+  private ownFrame: Frame | null = null;
+  private ownLevel: Bounds | null = null;
+
+  constructor(
+    readonly corners: readonly [Point, Point, Point, Point],
+    private readonly angle: number,
+  ) {
+    this.bounds = boundsOfPoints(corners)!;
+  }
+
+  get frame(): Frame {
+    return (this.ownFrame ??= frameAt(this.corners[0], this.angle));
+  }
+
+  get level(): Bounds {
+    return (this.ownLevel ??= boundsOfPoints(this.corners.map(this.frame.inward))!);
+  }
 }
 
 /** Two rectangles are apart exactly when they are apart along a side of the one or of the other. */

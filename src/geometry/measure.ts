@@ -19,22 +19,27 @@ export function boundsOf(...curves: readonly Curve[]): Bounds | null {
 }
 
 /** The corners of a curve, and the points inside its arcs where they run level or upright. Most curves have no arc. */
-function reachesOf(curve: Curve): readonly Point[] {
+export function reachesOf(curve: Curve): readonly Point[] {
   const { vertices } = curve;
-  if (vertices.every(({ bulge }) => bulge === 0)) return vertices;
+  let isStraight = true;
+  for (let i = 0; i < vertices.length; i++) if (vertices[i]!.bulge !== 0) isStraight = false;
+  if (isStraight) return vertices;
   return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
 }
 
 /** The smallest upright rectangle round the points, or null when there are none. */
 export function boundsOfPoints(points: readonly Point[]): Bounds | null {
   if (points.length === 0) return null;
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
   for (let i = 0; i < points.length; i++) {
-    const { x, y } = points[i]!;
-    minX = Math.min(minX, x);
-    minY = Math.min(minY, y);
-    maxX = Math.max(maxX, x);
-    maxY = Math.max(maxY, y);
+    const point = points[i]!;
+    minX = Math.min(minX, point.x);
+    minY = Math.min(minY, point.y);
+    maxX = Math.max(maxX, point.x);
+    maxY = Math.max(maxY, point.y);
   }
   return { minX, minY, maxX, maxY };
 }

@@ -106,8 +106,9 @@ export function normalAt(segment: Segment, point: Point): Point {
 
 /** Whether the foot of a perpendicular from `point` falls on the segment (its ends included). */
 export function isBeside(segment: Segment, point: Point): boolean {
-  const pastStart = dot(minus(point, segment.from), segment.fromTangent) >= 0;
-  const beforeEnd = dot(minus(point, segment.to), segment.toTangent) <= 0;
+  const { from, to, fromTangent, toTangent } = segment;
+  const pastStart = (point.x - from.x) * fromTangent.x + (point.y - from.y) * fromTangent.y >= 0;
+  const beforeEnd = (point.x - to.x) * toTangent.x + (point.y - to.y) * toTangent.y <= 0;
   return Math.abs(segment.sweep) > Math.PI ? pastStart || beforeEnd : pastStart && beforeEnd;
 }
 

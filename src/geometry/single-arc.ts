@@ -63,8 +63,10 @@ function offsets(points: readonly Point[], from: Point, to: Point, bulge: number
 
 /** Finds the shift to the left that makes the largest of |error - shift * weight| least, by halving. */
 function bestShift(errors: readonly number[], weights: readonly number[]) {
-  const reach = 10 * Math.max(...errors.map(Math.abs));
-  let [low, high] = [-reach, reach];
+  let reach = 0;
+  for (let i = 0; i < errors.length; i++) reach = Math.max(reach, 10 * Math.abs(errors[i]!));
+  let low = -reach;
+  let high = reach;
   let least = Infinity;
   for (let step = 0; step < 40; step++) {
     const shift = (low + high) / 2;

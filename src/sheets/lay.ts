@@ -78,7 +78,8 @@ function addPointsAlong(curve: Curve, samples: number[]): void {
   for (const segment of segmentsOf(curve)) {
     const { length, to } = segment;
     const count = Math.max(1, Math.ceil(length / sampling));
-    for (let i = 0; i < count; i++) {
+    samples.push(segment.from.x, segment.from.y);
+    for (let i = 1; i < count; i++) {
       const { x, y } = pointOn(segment, (length * i) / count);
       samples.push(x, y);
     }

@@ -32,7 +32,7 @@ export function* shiftsNear(
   const nearest = areas
     .flatMap((area, region): Shift[] => {
       const shift = shiftInto(area, box);
-      return shift ? [{ region, shift, cost: costOf(shift, direction) }] : [];
+      return shift ? [{ region, shift, cost: costOf(shift.x, shift.y, direction) }] : [];
     })
     .sort(byCost)
     .slice(0, mostRegions);
@@ -55,7 +55,7 @@ export function* shiftsNear(
 const byCost = (a: Shift, b: Shift): number => a.cost - b.cost;
 
 /** Moving across the baseline counts double. */
-function costOf({ x, y }: Point, direction: Point): number {
+function costOf(x: number, y: number, direction: Point): number {
   const along = x * direction.x + y * direction.y;
   const across = y * direction.x - x * direction.y;
   return Math.sqrt(along * along + 4 * across * across);
@@ -82,12 +82,10 @@ function slidesFrom(
   const all: Shift[] = [];
   for (let along = -reach.along; along <= reach.along; along += step.along) {
     for (let across = -reach.across; across <= reach.across; across += step.across) {
-      const shift = {
-        x: first.x + along * direction.x - across * direction.y,
-        y: first.y + along * direction.y + across * direction.x,
-      };
-      const cost = costOf(shift, direction);
-      if (cost > over && cost <= upTo) all.push({ region, shift, cost });
+      const x = first.x + along * direction.x - across * direction.y;
+      const y = first.y + along * direction.y + across * direction.x;
+      const cost = costOf(x, y, direction);
+      if (cost > over && cost <= upTo) all.push({ region, shift: { x, y }, cost });
     }
   }
   return all;

@@ -26,42 +26,59 @@ export function stripWords(
   lines: readonly LaidStroke[],
 ): Ink {
   const obstacles = linesAcross(strip, lines);
-  const places = placesAlong(strip);
-  const [middle] = places;
-  if (!middle) return noInk;
+  const middle = placeOn(strip, 0);
   for (const text of texts) {
     // measured once: along the strip its box only moves
     const box = letteringBox({ ...middle, text });
-    const bounds = boundsOfPoints(box)!;
-    const found = places.find(({ at, angle }) => {
-      const shift = { x: at.x - middle.at.x, y: at.y - middle.at.y };
-      const reached = shiftedBox(bounds, shift);
-      if (!holds(strip, reached)) return false;
-      // most lines are nowhere near
-      const near = obstacles.filter((line) => comeNear(line.bounds, reached, line.margin));
-      if (near.length === 0) return true;
-      const there = turnedBox(shiftedCorners(box, shift), angle);
-      return !near.some((line) => meets(line, there));
-    });
-    if (found) return { strokes: [], letterings: [{ ...found, text }] };
+    const offset = clearOffset(strip, box, obstacles);
+    if (offset !== null) return { strokes: [], letterings: [{ ...placeOn(strip, offset), text }] };
   }
   return noInk;
 }
 
-/** The middle first, then either side of it. */
-function placesAlong(strip: Bounds): Omit<SheetLettering, 'text'>[] {
-  const level = widthOf(strip) >= heightOf(strip);
-  const half = Math.max(widthOf(strip), heightOf(strip)) / 2;
-  const places: Omit<SheetLettering, 'text'>[] = [];
+/** How far from the strip's middle the box stands clear: there first, then either side of it; null when nowhere. */
+function clearOffset(
+  strip: Bounds,
+  box: ReturnType<typeof letteringBox>,
+  obstacles: readonly Line[],
+): number | null {
+  const bounds = boundsOfPoints(box)!;
+  const half = lengthOf(strip) / 2;
   for (let away = 0; away < half; away += step) {
-    for (const offset of away === 0 ? [0] : [away, -away]) {
-      const at = level
-        ? { x: strip.minX + half + offset, y: strip.minY + rise }
-        : { x: strip.maxX - rise, y: strip.minY + half + offset };
-      places.push({ at, height, align: 'centre', angle: level ? 0 : Math.PI / 2 });
-    }
+    if (isClear(strip, box, bounds, away, obstacles)) return away;
+    if (away > 0 && isClear(strip, box, bounds, -away, obstacles)) return -away;
   }
-  return places;
+  return null;
+}
+
+function isClear(
+  strip: Bounds,
+  box: ReturnType<typeof letteringBox>,
+  bounds: Bounds,
+  offset: number,
+  obstacles: readonly Line[],
+): boolean {
+  const [at, middle] = [placeOn(strip, offset), placeOn(strip, 0)];
+  const shift = { x: at.at.x - middle.at.x, y: at.at.y - middle.at.y };
+  const reached = shiftedBox(bounds, shift);
+  if (!holds(strip, reached)) return false;
+  // most lines are nowhere near
+  const near = obstacles.filter((line) => comeNear(line.bounds, reached, line.margin));
+  if (near.length === 0) return true;
+  const there = turnedBox(shiftedCorners(box, shift), at.angle);
+  return !near.some((line) => meets(line, there));
+}
+
+const isLevel = (strip: Bounds): boolean => widthOf(strip) >= heightOf(strip);
+
+const lengthOf = (strip: Bounds): number => Math.max(widthOf(strip), heightOf(strip));
+
+function placeOn(strip: Bounds, offset: number): Omit<SheetLettering, 'text'> {
+  const half = lengthOf(strip) / 2;
+  const at = isLevel(strip)
+    ? { x: strip.minX + half + offset, y: strip.minY + rise }
+    : { x: strip.maxX - rise, y: strip.minY + half + offset };
+  return { at, height, align: 'centre', angle: isLevel(strip) ? 0 : Math.PI / 2 };
 }
 
 function linesAcross(strip: Bounds, strokes: readonly LaidStroke[]): Line[] {

@@ -4,6 +4,8 @@ import { printable } from '../drawing/lettering.js';
 /** a value of R2000 holds 2049 bytes (DXF reference, group code value types) */
 const longest = 2049;
 
+const ascii = /^[ -~]*$/;
+
 /**
  * Characters beyond 7 bits become `\U+XXXX`. `%%` starts a control code, `\` an escape and `^` a control
  * character in what a program reads or shows, once or again after saving: two percent signs are parted by a
@@ -16,6 +18,7 @@ export function dxfText(text: string): string {
     .replaceAll('^', '^ ')
     .replaceAll(/%(?=%)/g, '% ')
     .trim();
+  if (plain.length <= longest && ascii.test(plain)) return plain;
   let encoded = '';
   for (const character of plain) {
     const next = encodedCharacter(character);

@@ -20,11 +20,12 @@ export function toSvg(drawing: Drawing): string {
   const height = formatNumber(top - Math.floor(bounds.minY - margin));
   // SVG's y runs downwards: turned here and nowhere else. Whole millimetres keep the drawing's own decimals.
   const place = (point: Point): Point => ({ x: point.x - left, y: top - point.y });
+  const elements = elementsOf(drawing, place);
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     `<title>${asciiXml(documentTitle(drawing))}</title>`,
-    ...layerNames.flatMap((layer) => group(layer, elements(drawing, layer, place))),
+    ...layerNames.flatMap((layer) => group(layer, elements.get(layer)!)),
     '</svg>',
     '',
   ].join('\n');
@@ -40,31 +41,36 @@ function documentTitle({ title, subject }: Drawing): string {
   return [title, subject].filter((text) => text !== '').join(' – ');
 }
 
-function elements(drawing: Drawing, layer: LayerName, place: (point: Point) => Point): string[] {
-  if (layer === 'lettering')
-    return drawing.letterings.flatMap((lettering) => words(lettering, place));
-  const strokes = drawing.strokes.filter((stroke) => stroke.layer === layer);
-  const leaders = layer === 'dimension' ? leadersOf(drawing) : [];
-  return [...strokes.map((stroke) => stroke.curve), ...leaders]
-    .map((curve) => curveData(curve, place))
-    .filter((data) => data !== '')
-    .map((data) => `<path d="${data}"/>`);
+/** On each layer its lines in the drawing's own order, then leaders. */
+function elementsOf(
+  drawing: Drawing,
+  place: (point: Point) => Point,
+): ReadonlyMap<LayerName, string[]> {
+  const elements = new Map<LayerName, string[]>(layerNames.map((layer) => [layer, []]));
+  const draw = (layer: LayerName, curve: Curve): void => {
+    const data = curveData(curve, place);
+    if (data !== '') elements.get(layer)!.push(`<path d="${data}"/>`);
+  };
+  for (const { layer, curve } of drawing.strokes) draw(layer, curve);
+  for (const lettering of drawing.letterings) {
+    if (lettering.leader) draw('dimension', lettering.leader);
+    const element = words(lettering, place);
+    if (element !== '') elements.get('lettering')!.push(element);
+  }
+  return elements;
 }
 
-function leadersOf(drawing: Drawing): Curve[] {
-  return drawing.letterings.flatMap(({ leader }) => (leader ? [leader] : []));
-}
-
-/** One path, or none for text of nothing but spaces. */
-function words(lettering: Lettering, place: (point: Point) => Point): string[] {
+/** One path; nothing for text of nothing but spaces. */
+function words(lettering: Lettering, place: (point: Point) => Point): string {
   const { path, scale, angle, origin } = letteringPath(lettering);
-  if (path === '') return [];
+  if (path === '') return '';
   const { x, y } = place(origin);
-  const [cos, sin] = [scale * Math.cos(angle), scale * Math.sin(angle)];
+  const cos = scale * Math.cos(angle);
+  const sin = factor(-scale * Math.sin(angle));
   // the font's y runs upwards and SVG's downwards: hence the signs
-  const matrix = [cos, -sin, -sin, -cos].map((n) => `${factor(n)} `).join('');
-  const transform = `matrix(${matrix}${formatNumber(x)} ${formatNumber(y)})`;
-  return [`<path aria-label="${asciiXml(lettering.text)}" transform="${transform}" d="${path}"/>`];
+  const matrix = `${factor(cos)} ${sin} ${sin} ${factor(-cos)}`;
+  const transform = `matrix(${matrix} ${formatNumber(x)} ${formatNumber(y)})`;
+  return `<path aria-label="${asciiXml(lettering.text)}" transform="${transform}" d="${path}"/>`;
 }
 
 /** Font units run into tens of thousands: nine decimals keep a long line true to the last decimal of its coordinates. */
