@@ -1,7 +1,6 @@
 /** How much room a drawing takes up: its strokes with their arcs taken exactly, the boxes of its lettering, and leaders. */
 import type { Bounds } from '../geometry/measure.js';
-import { boundsOfPoints, reachesOf } from '../geometry/measure.js';
-import type { Point } from '../geometry/curve.js';
+import { Extent, reachesOf } from '../geometry/measure.js';
 import type { Part } from './build.js';
 import { letteringBox } from './lettering.js';
 
@@ -12,13 +11,13 @@ const measured = new WeakMap<Part, Bounds>();
 export function drawingBounds(part: Part): Bounds {
   const known = measured.get(part);
   if (known) return known;
-  const points: Point[] = [];
-  for (const { curve } of part.strokes) points.push(...reachesOf(curve));
+  const extent = new Extent();
+  for (const { curve } of part.strokes) extent.takeIn(reachesOf(curve));
   for (const lettering of part.letterings) {
-    if (lettering.leader) points.push(...reachesOf(lettering.leader));
-    points.push(...letteringBox(lettering));
+    if (lettering.leader) extent.takeIn(reachesOf(lettering.leader));
+    extent.takeIn(letteringBox(lettering));
   }
-  const bounds = boundsOfPoints(points);
+  const bounds = extent.bounds();
   if (!bounds) throw new RangeError('an empty drawing has no bounds');
   measured.set(part, bounds);
   return bounds;

@@ -14,34 +14,51 @@ export interface Bounds {
 
 /** The smallest upright rectangle round all the curves, or null when they have no point. */
 export function boundsOf(...curves: readonly Curve[]): Bounds | null {
-  if (curves.length === 1) return boundsOfPoints(reachesOf(curves[0]!));
-  return boundsOfPoints(curves.flatMap(reachesOf));
+  const extent = new Extent();
+  for (const curve of curves) extent.takeIn(reachesOf(curve));
+  return extent.bounds();
+}
+
+/** The smallest upright rectangle round the points, or null when there are none. */
+export function boundsOfPoints(points: readonly Point[]): Bounds | null {
+  const extent = new Extent();
+  extent.takeIn(points);
+  return extent.bounds();
 }
 
 /** The corners of a curve, and the points inside its arcs where they run level or upright. Most curves have no arc. */
 export function reachesOf(curve: Curve): readonly Point[] {
   const { vertices } = curve;
-  let isStraight = true;
-  for (let i = 0; i < vertices.length; i++) if (vertices[i]!.bulge !== 0) isStraight = false;
-  if (isStraight) return vertices;
-  return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+  for (let i = 0; i < vertices.length; i++) {
+    if (vertices[i]!.bulge !== 0) return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+  }
+  return vertices;
 }
 
-/** The smallest upright rectangle round the points, or null when there are none. */
-export function boundsOfPoints(points: readonly Point[]): Bounds | null {
-  if (points.length === 0) return null;
-  let minX = Infinity;
-  let minY = Infinity;
-  let maxX = -Infinity;
-  let maxY = -Infinity;
-  for (let i = 0; i < points.length; i++) {
-    const point = points[i]!;
-    minX = Math.min(minX, point.x);
-    minY = Math.min(minY, point.y);
-    maxX = Math.max(maxX, point.x);
-    maxY = Math.max(maxY, point.y);
+/** A rectangle that grows with what it takes in. */
+export class Extent {
+  private minX = Infinity;
+  private minY = Infinity;
+  private maxX = -Infinity;
+  private maxY = -Infinity;
+  private isEmpty = true;
+
+  takeIn(points: readonly Point[]): void {
+    for (let i = 0; i < points.length; i++) {
+      const point = points[i]!;
+      this.minX = Math.min(this.minX, point.x);
+      this.minY = Math.min(this.minY, point.y);
+      this.maxX = Math.max(this.maxX, point.x);
+      this.maxY = Math.max(this.maxY, point.y);
+      this.isEmpty = false;
+    }
   }
-  return { minX, minY, maxX, maxY };
+
+  /** Null as long as it has taken in nothing. */
+  bounds(): Bounds | null {
+    const { minX, minY, maxX, maxY } = this;
+    return this.isEmpty ? null : { minX, minY, maxX, maxY };
+  }
 }
 
 /** The points inside an arc where it runs level or upright. */
