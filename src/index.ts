@@ -6,14 +6,7 @@ export { layerNames, layerStyles } from './drawing/layers.js';
 export { lengthText, shortLengthText, angleText, per100Text } from './drawing/length-text.js';
 export { planVessel, type Plan } from './plan.js';
 export { solveVessel } from './vessel/solve.js';
-export {
-  drawVessel,
-  formats,
-  letteringWays,
-  packSet,
-  packVessel,
-  renderVessel,
-} from './pipeline.js';
+export { drawVessel, formats, letteringWays, packVessel, renderVessel } from './pipeline.js';
 export type { DrawOptions, Format, LetteringWay, OutFile } from './pipeline.js';
 export { figuresOf } from './figures/figures.js';
 export type { Figures } from './figures/figures.js';
@@ -48,8 +41,9 @@ export type * from './rack/request.js';
 export { readStock } from './rack/stock.js';
 export type { Stock, StockCode, StockIssue, StockReading, StockStave } from './rack/stock.js';
 export { describeStockIssue, stockWords } from './rack/stock-words.js';
+export { setFiles, setSpecText, setsTable } from './set-files.js';
+export type { ChosenSet, SetFileOptions } from './set-files.js';
 export { decimalsOf, runningTotals } from './sets/running-totals.js';
-export { specOfSet } from './sets/set-spec.js';
 export { measuredWidths, swapStave } from './sets/swap.js';
 export type { Replacement, RingStave, Swap, SwapQuestion } from './sets/swap.js';
 export { requestFor } from './sets/wishes.js';

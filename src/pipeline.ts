@@ -135,7 +135,7 @@ const paperOf = ({ paper }: DrawOptions, { units }: Spec): PaperName =>
  */
 export async function packSet(
   plan: SettingPlan,
-  options: Pick<DrawOptions, 'font' | 'language' | 'paper'> & { readonly patterns: boolean },
+  options: Omit<DrawOptions, 'formats'> & { readonly patterns: boolean },
 ): Promise<OutFile[]> {
   const { spec } = plan.vessel;
   const words = await wordsIn(pieceWords, options.language ?? 'en');

@@ -7,7 +7,6 @@ const sets = (count: number): string => (count === 1 ? '1 Satz' : `${count} Sät
 
 export const matchWordsGerman: MatchWords = {
   typeset: decimalComma,
-  setTitle: (title, set) => `${title}, Satz ${set}`,
   found: (found, wanted, count) =>
     `${wanted === null ? sets(found) : `${found} von ${sets(wanted)}`} aus ${staves(count)}`,
   proven: (bound) => `mehr als ${bound} ergibt kein Verfahren`,

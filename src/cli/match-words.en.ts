@@ -7,7 +7,6 @@ const sets = (count: number): string => (count === 1 ? '1 set' : `${count} sets`
 
 export const matchWordsEnglish: MatchWords = {
   typeset: asWritten,
-  setTitle: (title, set) => `${title}, set ${set}`,
   found: (found, wanted, count) =>
     `${wanted === null ? sets(found) : `${found} of ${sets(wanted)}`} from ${staves(count)}`,
   proven: (bound) => `no method makes more than ${bound}`,

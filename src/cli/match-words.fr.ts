@@ -7,7 +7,6 @@ const sets = (count: number): string => (count === 1 ? '1 jeu' : `${count} jeux`
 
 export const matchWordsFrench: MatchWords = {
   typeset: frenchText,
-  setTitle: (title, set) => `${title}, jeu ${set}`,
   found: (found, wanted, count) =>
     `${wanted === null ? sets(found) : `${found} sur ${sets(wanted)}`}, de ${staves(count)}`,
   proven: (bound) => `aucune méthode n’en fait plus de ${bound}`,

@@ -6,7 +6,6 @@ import type { FileWords } from './words.js';
 export interface MatchWords {
   /** sets a number that is written with a decimal point; marks are never set so */
   readonly typeset: Typeset;
-  readonly setTitle: (title: string, set: number) => string;
   /** `wanted` is null for as many as there are */
   readonly found: (found: number, wanted: number | null, staves: number) => string;
   readonly proven: (bound: number) => string;

@@ -194,10 +194,7 @@ async function give(
     io.out(matchText({ spec, request, result, words, staves }));
   const { out } = options;
   if (out === undefined || result.sets.length === 0) return exitCode.done;
-  const files = await matchFiles(
-    { vessel, request, result, out, words, language: options.language },
-    io,
-  );
+  const files = await matchFiles({ vessel, request, result, out, language: options.language }, io);
   if ('refused' in files) {
     for (const message of files.refused) io.err(messageLine(message, voice.words));
     return exitCode.no;

@@ -1,6 +1,7 @@
 /** From widths to sets in a real browser, from the single file and without a network: the search runs in a worker from a blob. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { matchStaves, planVessel, readStock, requestFor } from '../../src/index.js';
@@ -86,10 +87,26 @@ it('the rack is saved as the list that it was', async () => {
   expect(saved.staves).toEqual(given.staves);
 });
 
+it('a set’s files come in one zip', async () => {
+  const file = await fileFrom(page, () =>
+    page.getByRole('button', { name: 'Files of this set (zip)' }).last().click(),
+  );
+  expect(file.name).toBe('set-2.zip');
+  const files = unzipSync(file.bytes);
+  const names = Object.keys(files);
+  expect(names.slice(0, 5)).toEqual([
+    ...['sets.csv', 'set-2.svg', 'set-2.pdf', 'set-2/spec.yaml', 'set-2/index.html'],
+  ]);
+  expect(names.filter((name) => /^set-2\/stave-\d\d\.(dxf|svg)$/.test(name))).toHaveLength(
+    2 * (await page.locator('.set').nth(1).locator('tbody tr').count()),
+  );
+  expect(strFromU8(files['set-2.pdf']!.subarray(0, 5))).toBe('%PDF-');
+}, 60_000);
+
 it('a set becomes the vessel that is drawn', async () => {
   await page.getByRole('button', { name: 'Draw the vessel of this set' }).first().click();
   await settled(page);
-  expect(await page.locator('h1').innerText()).toContain('Set 1');
+  expect(await page.locator('h1').innerText()).toContain('set 1');
   await page.getByRole('tab', { name: 'As text' }).click();
   expect(await page.locator('#spec-text').inputValue()).toContain('widths:');
 });

@@ -1,25 +1,15 @@
 /** Choosing sets: the helper that searches, how far it is, and what it found, which the browser keeps. */
 import { effect, signal } from '@preact/signals';
-import { writeSpec, type MatchProgress, type MatchResult, type RequestIssue } from '../../index.js';
+import { writeSpec, type MatchProgress, type RequestIssue } from '../../index.js';
 import { startHelper, type Helper } from '../helper/start-helper.js';
 import { keep, kept } from '../state/kept.js';
 import { vessel } from '../state/store.js';
 import type { ChooseAnswer } from './choose-aside.js';
+import { keptChosen, type Chosen } from './chosen.js';
 import { stock } from './rack-state.js';
 import { wished } from './wishes-state.js';
 
-/** Sets, and what they were chosen for: the vessel may change afterwards. */
-export interface Chosen {
-  readonly spec: string;
-  readonly title: string;
-  readonly measured: 'blank' | 'backed';
-  readonly wanted: number | null;
-  readonly result: MatchResult;
-  /** marks of staves that stand */
-  readonly setUp: readonly string[];
-}
-
-export const found = signal<Chosen | null>(keptChosen());
+export const found = signal<Chosen | null>(keptChosen(kept('sets')));
 export const running = signal(false);
 export const progress = signal<MatchProgress | null>(null);
 export const wrong = signal<readonly RequestIssue[]>([]);
@@ -70,14 +60,3 @@ export function markSetUp(mark: string, stands: boolean): void {
 }
 
 export const forgetSets = (): void => void (found.value = null);
-
-function keptChosen(): Chosen | null {
-  try {
-    const chosen = JSON.parse(kept('sets') ?? 'null') as Chosen | null;
-    return chosen && Array.isArray(chosen.result.sets) && Array.isArray(chosen.setUp)
-      ? chosen
-      : null;
-  } catch {
-    return null;
-  }
-}

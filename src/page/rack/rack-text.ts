@@ -20,9 +20,12 @@ export function savedRack(staves: readonly StockStave[], units: Units): string {
   return toCsv([named, ...staves.map((stave) => cells(stave, length))]);
 }
 
-/** What the search works with: read by the core, so that the page and the command take a rack alike. */
+/**
+ * What the search works with: read by the core, so that the page and the command take a rack alike; to the last digit,
+ * or of two choices that are equally good they might take different ones.
+ */
 export function stockOf(staves: readonly StockStave[]): StockReading {
-  const mm = (length: number | null): string => (length === null ? '' : `${rounded(length)} mm`);
+  const mm = (length: number | null): string => (length === null ? '' : `${length} mm`);
   const rows = [[...headings], ...staves.map((stave) => cells(stave, mm))];
   const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
   return readStock(rows.map((row) => row.map(quoted).join(',')).join('\n'), 'mm');

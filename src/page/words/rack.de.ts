@@ -106,6 +106,9 @@ export const rackGerman: RackWords = {
   caution:
     'Noch nicht gehaltene Dauben können fallen: mit einem Helfer oder einem zweiten Reif arbeiten, Finger aus den Fugen, wenn der Reif getrieben wird.',
   draw: 'Das Gefäß dieses Satzes zeichnen',
+  files: 'Dateien dieses Satzes (Zip)',
+  makingFiles: 'Seine Dauben werden gezeichnet …',
+  noVessel: 'Dieser Satz ergibt kein Gefäß, also auch keine Dateien.',
   offTheRack: 'Diese Dauben aus dem Stapel nehmen',
   forget: 'Diese Sätze weglegen',
 };

@@ -104,6 +104,9 @@ export const rack: RackWords = {
   caution:
     'Staves not yet held can fall: work with a helper or a second hoop, fingers out of the joints when the hoop is driven.',
   draw: 'Draw the vessel of this set',
+  files: 'Files of this set (zip)',
+  makingFiles: 'Drawing its staves …',
+  noVessel: 'This set makes no vessel, and so no files.',
   offTheRack: 'Take these staves off the rack',
   forget: 'Put these sets away',
 };

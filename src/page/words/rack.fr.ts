@@ -106,6 +106,9 @@ export const rackFrench: RackWords = {
   caution:
     'Des douelles pas encore tenues peuvent tomber : travaillez avec un aide ou un second cercle, pas de doigts dans les joints quand on chasse le cercle.',
   draw: 'Dessiner le récipient de ce jeu',
+  files: 'Fichiers de ce jeu (zip)',
+  makingFiles: 'Ses douelles se dessinent …',
+  noVessel: 'Ce jeu ne fait pas de récipient, donc pas de fichiers.',
   offTheRack: 'Ôter ces douelles du tas',
   forget: 'Ranger ces jeux',
 };

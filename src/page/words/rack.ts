@@ -28,6 +28,9 @@ export interface RackWords extends Readonly<
     | 'forget'
     | 'caution'
     | 'draw'
+    | 'files'
+    | 'makingFiles'
+    | 'noVessel'
     | 'offTheRack',
     string
   >

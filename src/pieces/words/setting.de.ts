@@ -3,6 +3,7 @@ import type { settingWords } from './setting.en.js';
 
 export const settingWordsGerman: typeof settingWords = {
   title: (set) => `Satz ${set}: der Ring von oben, in Setzfolge`,
+  vesselTitle: (title, set) => `${title}, Satz ${set}`,
   bung: 'Spund',
   label: (mark, width) => `${mark} · ${width}`,
   diameter: (size) => `⌀ ${size}`,

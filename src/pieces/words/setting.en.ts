@@ -2,6 +2,8 @@
 
 export const settingWords = {
   title: (set: number) => `Set ${set}: the ring from above, in setting order`,
+  /** of the vessel that a set makes, in its spec */
+  vesselTitle: (title: string, set: number) => `${title}, set ${set}`,
   bung: 'bung',
   label: (mark: string, width: string) => `${mark} · ${width}`,
   diameter: (size: string) => `⌀ ${size}`,

@@ -3,6 +3,7 @@ import type { settingWords } from './setting.en.js';
 
 export const settingWordsFrench: typeof settingWords = {
   title: (set) => `Jeu ${set}\u00a0: l’anneau vu d’en haut, dans l’ordre de montage`,
+  vesselTitle: (title, set) => `${title}, jeu ${set}`,
   bung: 'bonde',
   label: (mark, width) => `${mark} · ${width}`,
   diameter: (size) => `⌀ ${size}`,
