@@ -3,12 +3,13 @@
  * belongs, then put in place by renaming; if a step fails, what was done before is taken back. Every step is synchronous,
  * and a signal is dealt with between them, so that Ctrl-C leaves nothing half-written.
  */
-import { existsSync, lstatSync, mkdirSync, rmdirSync, unlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync, rmdirSync, unlinkSync } from 'node:fs';
 import { constants } from 'node:os';
 import { dirname, join } from 'node:path';
 import { putInPlace, type Undo } from './put-in-place.js';
 import { reasonOf } from './reason.js';
 import { cliWords, type FileWords } from './words.js';
+import { writeNew } from './write-new.js';
 
 export interface FileToWrite {
   /** absolute */
@@ -21,6 +22,8 @@ export class Writing {
   private readonly undo: Undo[] = [];
   /** by the path where each file belongs */
   private readonly temporary = new Map<string, string>();
+  /** those that are there */
+  private readonly folders = new Set<string>();
 
   constructor(
     private readonly replace: boolean,
@@ -33,7 +36,7 @@ export class Writing {
     if (obstacle !== null) return this.refuse(obstacle);
     for (const { path, content } of files) {
       const failure = this.step(path, () => {
-        this.undo.push(...makeFolder(dirname(path)));
+        this.makeFolder(dirname(path));
         const scrap = temporaryName(path, this.temporary.size);
         this.undo.push(writeScrap(scrap, content));
         this.temporary.set(path, scrap);
@@ -59,6 +62,12 @@ export class Writing {
 
   takeBack(): void {
     for (const { takeBack } of this.undo.splice(0).reverse()) quietly(takeBack);
+  }
+
+  private makeFolder(folder: string): void {
+    if (this.folders.has(folder)) return;
+    this.undo.push(...makeFolder(folder));
+    this.folders.add(folder);
   }
 
   private step(path: string, work: () => string | null): string | null {
@@ -151,18 +160,13 @@ function temporaryName(path: string, index: number): string {
 function writeScrap(path: string, content: string | Uint8Array): Undo {
   const takeBack = (): void => unlinkSync(path);
   try {
-    writeFileSync(path, content, { flag: 'wx', encoding: encodingOf(content) });
+    writeNew(path, content);
   } catch (error) {
     // one that was there before isn't ours to take away
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') quietly(takeBack);
     throw error;
   }
   return { keep: () => {}, takeBack };
-}
-
-/** Drawings are nothing but ASCII, and come to hundreds of kilobytes: as that they are copied, not converted. */
-function encodingOf(content: string | Uint8Array): 'latin1' | 'utf8' {
-  return typeof content === 'string' && /^[\0-\x7f]*$/.test(content) ? 'latin1' : 'utf8';
 }
 
 /** Tidying goes on where one thing cannot be tidied: a folder that somebody else has used meanwhile stays. */

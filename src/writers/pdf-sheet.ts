@@ -25,8 +25,12 @@ export function drawSheet(document: PDFKit.PDFDocument, font: PdfFont, sheet: Sh
     ...sheet.content.flatMap((placed) => placedOperators(font, placed)),
     ...inkOperators(font, sheet.furniture),
   ];
-  document.addContent(content.join('\n'));
+  // as bytes: pdfkit would turn it into those itself, letter by letter
+  document.addContent(ascii.encode(`${content.join('\n')}\n`));
 }
+
+/** Operators, numbers and glyphs in hexadecimal: nothing in a page's content is beyond ASCII. */
+const ascii = new TextEncoder();
 
 /** From the sheet to pdfkit's page, whose y it has turned downwards; stretched about the middle. */
 function toPage({ width, height, correction: { x, y } }: Sheet, scale: number): string {
