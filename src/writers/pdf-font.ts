@@ -36,6 +36,8 @@ export class PdfFont {
   /** the glyphs used, each with a character that it shows */
   private readonly used = new Map<number, string>();
   private readonly encoded = new Map<string, string>();
+  /** by the character, as it is written */
+  private readonly codes = new Map<string, string>();
 
   /** Reads the same bytes once only. Throws when they are no TrueType font. */
   constructor(
@@ -68,19 +70,30 @@ export class PdfFont {
   }
 
   private encodeAnew(text: string): string {
-    const characters = [...text];
-    const parts = characters.map((character, i) => {
-      const kern = glyphOf(character).kerning.get(characters[i + 1] ?? '') ?? 0;
-      const code = this.codeOf(character);
-      return kern === 0 ? code : `${code}> ${formatNumber(-kern * inThousandths)} <`;
-    });
-    return `[<${parts.join('')}>]`;
+    let operand = '[<';
+    let at = 0;
+    let character = characterAt(text, at);
+    while (character !== '') {
+      at += character.length;
+      const next = characterAt(text, at);
+      operand += this.codeOf(character);
+      const kern = glyphOf(character).kerning.get(next);
+      if (kern) operand += `> ${formatNumber(-kern * inThousandths)} <`;
+      character = next;
+    }
+    return `${operand}>]`;
   }
 
   private codeOf(character: string): string {
+    return this.codes.get(character) ?? this.codeAnew(character);
+  }
+
+  private codeAnew(character: string): string {
     const glyph = this.face.glyphOf(character.codePointAt(0)!);
     if (!this.used.has(glyph)) this.used.set(glyph, character);
-    return hex(glyph);
+    const code = hex(glyph);
+    this.codes.set(character, code);
+    return code;
   }
 
   /** Writes the font, with what the document uses of it. */
@@ -148,6 +161,11 @@ export class PdfFont {
   private object(data: Record<string, unknown>): Reference {
     return this.document.ref(data) as unknown as Reference;
   }
+}
+
+/** The character that begins there; empty past the end. */
+function characterAt(text: string, at: number): string {
+  return at < text.length ? String.fromCodePoint(text.codePointAt(at)!) : '';
 }
 
 function hex(number: number): string {
