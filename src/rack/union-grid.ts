@@ -6,6 +6,7 @@
 
 import { sum } from './sum.js';
 import type { StaveClass } from './classes.js';
+import type { Grid } from './kinds.js';
 import { measuringStep } from './step.js';
 import { price, type LossLimit, type Pricing, type UnionQuestion } from './union.js';
 
@@ -14,26 +15,49 @@ const COARSE = 0.2;
 
 /** Prices of a question, one for each way that its sums may lie on a grid; empty when nothing can answer it. */
 export function pricingsOf(question: UnionQuestion): readonly Pricing[] {
-  return onGrid(question)
-    .flatMap((q) => (q.steps ? priceOnGrid(q) : price(q)) ?? [])
-    .filter(({ most }) => most >= 0);
+  return onGrid(question).flatMap((q) => pricingOf(q) ?? []);
+}
+
+/** Null when nothing can answer it. */
+export function pricingOf(question: UnionQuestion): Pricing | null {
+  const pricing = question.steps ? priceOnGrid(question) : price(question);
+  return pricing && pricing.most >= 0 ? pricing : null;
+}
+
+/** The classes on a coarse grid; null when their widths lie on none. */
+export function coarseGrid(classes: readonly StaveClass[]): Grid | null {
+  const step = measuringStep(classes.map(({ width }) => width));
+  if (step < COARSE) return null;
+  const steps = classes.map(({ width }) => Math.round(width / step));
+  return { step, classes, steps, beside: classes.map((c, k) => c.girth - steps[k]! * step) };
+}
+
+/** The question with its sum of steps known, and then only what is beside them to be met. */
+export function withSteps(question: UnionQuestion, grid: Grid, steps: number): UnionQuestion {
+  const { low, high } = question.window;
+  const done = steps * grid.step;
+  return {
+    ...question,
+    classes: question.classes.map((c, k) => ({ ...c, girth: grid.beside[k]! })),
+    window: { low: low - done, high: high - done },
+    steps: { ofClass: grid.steps, sum: steps },
+  };
 }
 
 /** The question, asked for each sum of steps that may answer it; as it is when widths lie on no coarse grid. */
 function onGrid(question: UnionQuestion): readonly UnionQuestion[] {
   const { classes, count, window } = question;
-  const step = measuringStep(classes.map(({ width }) => width));
-  if (step < COARSE) return [question];
-  const ofClass = classes.map(({ width }) => Math.round(width / step));
-  const beside = classes.map((c, k) => ({ ...c, girth: c.girth - ofClass[k]! * step }));
-  const ascending = beside.flatMap((c) => c.staves.map(() => c.girth)).sort((a, b) => a - b);
+  const grid = coarseGrid(classes);
+  if (!grid) return [question];
+  const ascending = classes
+    .flatMap((c, k) => c.staves.map(() => grid.beside[k]!))
+    .sort((a, b) => a - b);
   const least = sum(ascending.slice(0, count));
   const most = sum(ascending.slice(-count));
   const questions: UnionQuestion[] = [];
-  for (let s = Math.ceil((window.low - most) / step); s * step + least <= window.high; s++) {
-    const shifted = { low: window.low - s * step, high: window.high - s * step };
-    questions.push({ ...question, classes: beside, window: shifted, steps: { ofClass, sum: s } });
-  }
+  const first = Math.ceil((window.low - most) / grid.step);
+  for (let s = first; s * grid.step + least <= window.high; s++)
+    questions.push(withSteps(question, grid, s));
   return questions;
 }
 

@@ -38,6 +38,37 @@ export function closingWindows(
   };
 }
 
+/** What two sets' girth shares may come to when their deviations sum to so much or less. */
+export interface SharedWindow {
+  /** both together */
+  readonly sum: Window;
+  /** the most that one may exceed the other by */
+  readonly apart: number;
+}
+
+/**
+ * Closing windows only grow with the deviation. So in each of some even parts of the range that the first set's
+ * deviation lies in, its girth is within the window for the largest deviation there, and the second set's within that
+ * for what the smallest leaves.
+ */
+export function sharedWindow(pool: Pool, deviation: number): SharedWindow {
+  const turn = Math.PI * pool.request.diameter;
+  const windows = Array.from({ length: PARTS + 1 }, (_, k) => {
+    return closingWindows(pool, (k * deviation) / PARTS, 0).outer;
+  });
+  let [low, high, apart] = [2 * turn, 2 * turn, 0];
+  for (let k = 0; k < PARTS; k++) {
+    const [first, second] = [windows[k + 1]!, windows[PARTS - k]!];
+    low = Math.min(low, first.low + second.low);
+    high = Math.max(high, first.high + second.high);
+    apart = Math.max(apart, first.high - second.low, second.high - first.low);
+  }
+  return { sum: { low, high }, apart };
+}
+
+/** As many as leave the window hardly wider than it must be: choices in that margin could only be refused one by one. */
+const PARTS = 256;
+
 /** Rounding of a sum of some thousand girth shares stays below this, mm. */
 export const ROUNDING = 1e-9;
 
