@@ -2,6 +2,7 @@
 
 import type { StaveClass } from './classes.js';
 import { fitKinds } from './kind-rounding.js';
+import { kindsThatHold, withStanding } from './kind-standing.js';
 import { gridOf, kindsOf, planKinds, type Grid, type Kind } from './kinds.js';
 import type { Pool } from './pool.js';
 import { sum } from './sum.js';
@@ -9,7 +10,7 @@ import { closingWindows, type Window } from './window.js';
 
 export interface KindAttempt {
   readonly used: readonly number[];
-  /** of each set, larger ones first */
+  /** of each set, larger ones first; but that of the standing staves before all */
   readonly counts: readonly number[];
 }
 
@@ -19,7 +20,10 @@ export function mostOnGrid(pool: Pool, classes: readonly StaveClass[], wanted: n
   const { outer } = closingWindows(pool, tolerance, plane);
   const grid = gridOf(classes, outer);
   if (!grid || wanted === 0) return wanted;
-  const { most } = planKinds(pool, grid, kindsOf(grid, outer, count), wanted);
+  const kinds = kindsOf(grid, outer, count);
+  // every answer has a set that holds the staves that stand
+  if (kindsThatHold(grid, kinds).length === 0) return 0;
+  const { most } = planKinds(pool, grid, kinds, wanted);
   return Math.min(wanted, Math.floor(most + ROUNDING));
 }
 
@@ -43,13 +47,24 @@ export function attemptOnGrid(
     const easy = kinds.map((kind) => narrowed(kind, margin));
     const near = wholeKinds(pool, grid, easy, sets);
     const whole = near && fitKinds(grid, kinds, near);
-    const taken = whole && wholeClasses(pool, grid, kinds, whole);
+    const counts = whole && countsOf(grid, kinds, whole);
+    const taken = counts && wholeClasses(pool, grid, kinds, whole);
     if (!taken) continue;
-    const used = classes.flatMap(({ staves }, k) => staves.slice(0, taken[k]));
-    const counts = kinds.flatMap(({ count }, i) => new Array<number>(whole[i]!).fill(count));
-    return { used, counts: counts.sort((a, b) => b - a) };
+    return { used: classes.flatMap(({ staves }, k) => staves.slice(0, taken[k])), counts };
   }
   return null;
+}
+
+/** The count of a set that can hold the standing staves, then the others; null when none can. */
+function countsOf(grid: Grid, kinds: readonly Kind[], whole: readonly number[]): number[] | null {
+  const chosen = kinds.filter((_, i) => whole[i]! > 0);
+  const first = kindsThatHold(grid, chosen)[0];
+  if (!first) return null;
+  const counts = kinds
+    .flatMap(({ count }, i) => new Array<number>(whole[i]!).fill(count))
+    .sort((a, b) => b - a);
+  counts.splice(counts.indexOf(first.count), 1);
+  return [first.count, ...counts];
 }
 
 function narrowed(kind: Kind, margin: number): Kind {
@@ -81,7 +96,7 @@ function wholeClasses(
   const count = sum(kinds.map((kind, i) => kind.count * whole[i]!));
   const taken = rounded(ofClass, count, (k) => grid.classes[k]!.staves.length);
   const steps = sum(kinds.map((kind, i) => kind.steps * whole[i]!));
-  return taken && putStepsRight(grid, taken, steps);
+  return taken && putStepsRight(grid, withStanding(grid, taken), steps);
 }
 
 /** Whole amounts that sum to `total`: those with the largest rests are rounded up. Null when `most` of each is too few. */
@@ -112,7 +127,7 @@ function putStepsRight(grid: Grid, taken: number[], wanted: number): number[] | 
     let best = { out: -1, into: -1, miss: Math.abs(short) };
     for (const [out, many] of taken.entries())
       for (const [into, { staves }] of classes.entries()) {
-        if (many === 0 || taken[into]! >= staves.length) continue;
+        if (many <= classes[out]!.standing || taken[into]! >= staves.length) continue;
         const miss = Math.abs(short - (steps[into]! - steps[out]!));
         if (miss < best.miss) best = { out, into, miss };
       }

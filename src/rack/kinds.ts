@@ -67,7 +67,7 @@ export function kindsOf(grid: Grid, window: Window, { min, max }: { min: number;
   const [narrowest, widest] = [grid.steps[0]!, grid.steps.at(-1)!];
   for (let count = min; count <= max; count++)
     for (let steps = count * narrowest; steps <= count * widest; steps++) {
-      const reach = reachOf(grid, count, steps);
+      const reach = reachOf(grid, count, steps)!;
       const low = Math.max(reach.low, window.low - steps * grid.step);
       const high = Math.min(reach.high, window.high - steps * grid.step);
       if (low <= high) kinds.push({ count, steps, beside: { low, high } });
@@ -79,12 +79,15 @@ export function kindsOf(grid: Grid, window: Window, { min, max }: { min: number;
 const ROUNDING = 1e-9;
 
 /**
- * Between which sums beside the steps so many staves of so many steps lie. Beside is a curve over the width that bends
+ * Between which sums beside the steps so many staves of so many steps lie; null when no staves are that narrow, or that
+ * wide. Beside is a curve over the width that bends
  * one way only, so one end is where all widths are alike and the other where they are the narrowest and the widest.
  */
-function reachOf({ steps, beside }: Grid, count: number, total: number): Window {
+export function reachOf({ steps, beside }: Grid, count: number, total: number): Window | null {
+  if (count === 0 && total === 0) return { low: 0, high: 0 };
   const mean = total / count;
   const last = steps.length - 1;
+  if (count <= 0 || mean < steps[0]! || mean > steps[last]!) return null;
   const between = (a: number, b: number): number => {
     const share = (mean - steps[a]!) / (steps[b]! - steps[a]! || 1);
     return count * (beside[a]! + share * (beside[b]! - beside[a]!));

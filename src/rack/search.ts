@@ -59,12 +59,12 @@ function* attempts(pool: Pool, classes: readonly StaveClass[], sets: number): Ge
   const standing = pool.standing.length;
   for (const allowed of plane > 0 ? [0, plane] : [0]) {
     const window = closingWindows(pool, tolerance, allowed).inner;
-    const onGrid = standing === 0 ? attemptOnGrid(pool, classes, sets, window) : null;
+    const onGrid = attemptOnGrid(pool, classes, sets, window);
     if (onGrid) {
       const goal = goalFor(pool, onGrid.used, sets, window, count);
       yield { ...onGrid, goal, patience: MORE_PATIENCE };
-      // of other counts the steps don't come right
-      continue;
+      // of other counts the steps don't come right, unless standing staves ask for them
+      if (standing === 0) continue;
     }
     for (const total of totalCounts(pool, classes, sets, window).slice(0, COUNTS_TRIED)) {
       const counts = evenCounts(total, sets);
