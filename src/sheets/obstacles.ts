@@ -6,7 +6,7 @@ import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { Chord } from './chords.js';
 import { chordsOf } from './chords.js';
-import type { Laid } from './lay.js';
+import type { Laid, LaidStroke } from './lay.js';
 import { comeNear, meet } from './rectangle.js';
 
 /** Kept clear round lines, mm. */
@@ -27,20 +27,32 @@ export interface Line extends Chord {
 
 /** The lines that a lettering could meet within an area; its own leader aside. */
 export function linesNear(laid: Laid, lettering: Lettering, area: Bounds): Line[] {
-  const leaders = laid.letterings.flatMap(({ lettering: other }) =>
-    other.leader && other !== lettering ? [{ curve: other.leader, width: leaderWidth }] : [],
-  );
-  return [...laid.strokes, ...leaders].flatMap(({ curve, width }) => linesIn(curve, width, area));
-}
-
-/** The pieces of a line that come into an area. */
-export function linesIn(curve: Curve, width: number, area: Bounds): Line[] {
-  const margin = width / 2 + air;
   const lines: Line[] = [];
-  for (const { points, bounds } of chordsOf(curve)) {
-    if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+  for (const stroke of laid.strokes) addLinesOf(stroke, area, lines);
+  for (const { lettering: other } of laid.letterings) {
+    if (other.leader && other !== lettering) addLines(other.leader, leaderWidth, area, lines);
   }
   return lines;
+}
+
+/** The pieces of strokes that come into an area. */
+export function linesIn(strokes: readonly LaidStroke[], area: Bounds): Line[] {
+  const lines: Line[] = [];
+  for (const stroke of strokes) addLinesOf(stroke, area, lines);
+  return lines;
+}
+
+function addLinesOf({ curve, width, bounds }: LaidStroke, area: Bounds, lines: Line[]): void {
+  if (comeNear(bounds, area, width / 2 + air)) addLines(curve, width, area, lines);
+}
+
+function addLines(curve: Curve, width: number, area: Bounds, lines: Line[]): void {
+  const margin = width / 2 + air;
+  const chords = chordsOf(curve);
+  for (let i = 0; i < chords.length; i++) {
+    const { points, bounds } = chords[i]!;
+    if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+  }
 }
 
 /**

@@ -25,7 +25,7 @@ export function stripWords(
   strip: Bounds,
   lines: readonly LaidStroke[],
 ): Ink {
-  const obstacles = linesAcross(strip, lines);
+  const obstacles = linesIn(lines, strip);
   const middle = placeOn(strip, 0);
   for (const text of texts) {
     // measured once: along the strip its box only moves
@@ -79,10 +79,4 @@ function placeOn(strip: Bounds, offset: number): Omit<SheetLettering, 'text'> {
     ? { x: strip.minX + half + offset, y: strip.minY + rise }
     : { x: strip.maxX - rise, y: strip.minY + half + offset };
   return { at, height, align: 'centre', angle: isLevel(strip) ? 0 : Math.PI / 2 };
-}
-
-function linesAcross(strip: Bounds, strokes: readonly LaidStroke[]): Line[] {
-  return strokes
-    .filter(({ bounds, width }) => comeNear(bounds, strip, width))
-    .flatMap(({ curve, width }) => linesIn(curve, width, strip));
 }

@@ -13,7 +13,11 @@ const pointsPerMillimetre = 72 / 25.4;
 const longestPage = 14_400;
 
 /** Adds the page. */
-export function drawSheet(document: PDFKit.PDFDocument, font: PdfFont, sheet: Sheet): void {
+export function drawSheet(
+  document: PDFKit.PDFDocument,
+  resources: PdfResources,
+  sheet: Sheet,
+): void {
   const { width, height } = sheet;
   const longest = Math.max(width, height) * pointsPerMillimetre;
   const userUnit = Math.max(1, Math.ceil(longest / longestPage));
@@ -22,8 +26,8 @@ export function drawSheet(document: PDFKit.PDFDocument, font: PdfFont, sheet: Sh
   document.addPage(page as PDFKit.PDFDocumentOptions);
   const content = [
     toPage(sheet, scale),
-    ...sheet.content.flatMap((placed) => placedOperators(font, placed)),
-    ...inkOperators(font, sheet.furniture),
+    ...sheet.content.flatMap((placed) => placedOperators(resources, placed)),
+    ...inkOperators(resources, sheet.furniture),
   ];
   // as bytes: pdfkit would turn it into those itself, letter by letter
   document.addContent(ascii.encode(`${content.join('\n')}\n`));
@@ -41,38 +45,47 @@ function toPage({ width, height, correction: { x, y } }: Sheet, scale: number): 
 }
 
 /** The lines end at the window; lettering lies within it. */
-function placedOperators(font: PdfFont, placed: Placed): string[] {
+function placedOperators(resources: PdfResources, placed: Placed): string[] {
   const { at, window } = placed;
   const move = `1 0 0 1 ${formatNumber(at.x)} ${formatNumber(at.y)} cm`;
-  return ['q', clip(window), move, ...inkOperators(font, placed), 'Q'];
+  return ['q', clip(window), move, ...inkOperators(resources, placed), 'Q'];
 }
 
-const paths = new WeakMap<Curve, string>();
+/** The lines of a document, since the tiles of a piece share them. */
+export class PdfPaths {
+  private readonly known = new Map<Curve, string>();
 
-/** The tiles of a piece share its lines. */
-function pathOf(curve: Curve): string {
-  const known = paths.get(curve);
-  if (known !== undefined) return known;
-  const path = pathOperators(curve);
-  paths.set(curve, path);
-  return path;
+  of(curve: Curve): string {
+    const known = this.known.get(curve);
+    if (known !== undefined) return known;
+    const path = pathOperators(curve);
+    this.known.set(curve, path);
+    return path;
+  }
+}
+
+/** What the pages of one document have in common. */
+export interface PdfResources {
+  readonly font: PdfFont;
+  readonly paths: PdfPaths;
 }
 
 function clip({ minX, minY, maxX, maxY }: Bounds): string {
   return `${[minX, minY, maxX - minX, maxY - minY].map(formatNumber).join(' ')} re W n`;
 }
 
-function inkOperators(font: PdfFont, { strokes, letterings }: Ink): string[] {
+function inkOperators({ font, paths }: PdfResources, { strokes, letterings }: Ink): string[] {
   const operators: string[] = [];
   let current: SheetStroke | null = null;
   for (const stroke of strokes) {
-    const path = pathOf(stroke.curve);
+    const path = paths.of(stroke.curve);
     if (path === '') continue;
     if (!current || !sameStyle(stroke, current)) operators.push(styleOperators(stroke));
     current = stroke;
     operators.push(path, 'S');
   }
-  return [...operators, ...letterings.map((lettering) => textOperators(font, lettering))];
+  for (const lettering of letterings) operators.push(textOperators(font, lettering));
+  return operators;
 }
 
 function sameStyle(a: SheetStroke, b: SheetStroke): boolean {

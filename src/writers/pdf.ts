@@ -3,7 +3,7 @@ import PDFDocument from 'pdfkit';
 import { printable } from '../drawing/lettering.js';
 import type { Sheet } from '../sheets/sheet.js';
 import { PdfFont } from './pdf-font.js';
-import { drawSheet } from './pdf-sheet.js';
+import { drawSheet, PdfPaths } from './pdf-sheet.js';
 
 export interface PdfOptions {
   readonly title: string;
@@ -30,7 +30,8 @@ export async function toPdf(sheets: readonly Sheet[], options: PdfOptions): Prom
   const bytes = collect(document);
   switchOffScaling(document);
   const font = new PdfFont(document, options.font);
-  for (const sheet of sheets) drawSheet(document, font, sheet);
+  const resources = { font, paths: new PdfPaths() };
+  for (const sheet of sheets) drawSheet(document, resources, sheet);
   font.end();
   document.end();
   return bytes;
