@@ -1,5 +1,12 @@
 /** The options of `draw`, and what can be wrong with them together or with a vessel. */
-import type { DrawOptions, Vessel } from '../index.js';
+import {
+  fanFault,
+  largestPlank,
+  mostFanWidths,
+  plankFault,
+  type DrawOptions,
+  type Vessel,
+} from '../index.js';
 import type { Speaking } from './language-option.js';
 import type { Plank, Range } from './option-values.js';
 
@@ -30,28 +37,20 @@ export function optionWithoutUse(options: DrawingOptions): string | null {
   return null;
 }
 
-const mostWidths = 60;
-
 /** Why a vessel cannot have a fan of these widths, or null. */
 export function fanThatCannotBe(fan: Range, { spec }: Vessel): string | null {
-  const { from, to } = inMillimetres(fan, spec.units);
-  const { outside } = spec;
-  const widest = outside.kind === 'cask' ? outside.bilge : Math.max(outside.top, outside.bottom);
-  if (to > widest / 2)
+  const fault = fanFault(inMillimetres(fan, spec.units), spec);
+  if (fault === 'fan-too-wide')
     return `--fan: a stave ${fan.to} ${spec.units} wide is more than half of the vessel's diameter`;
-  const step = spec.units === 'in' ? 25.4 / 4 : 5;
-  if ((to - from) / step > mostWidths)
-    return `--fan: from ${fan.from} to ${fan.to} ${spec.units} is more than ${mostWidths} widths`;
+  if (fault === 'fan-too-many')
+    return `--fan: from ${fan.from} to ${fan.to} ${spec.units} is more than ${mostFanWidths} widths`;
   return null;
 }
 
-/** Longer or wider than any plank or sheet that is sold, by far. */
-const largestPlank = 20_000;
-
 /** Why boards cannot be cut from such a plank, or null. */
 export function plankThatCannotBe({ length, width }: Plank, { spec }: Vessel): string | null {
-  const { from, to } = inMillimetres({ from: width, to: length }, spec.units);
-  if (Math.max(from, to) > largestPlank)
+  const { from, to } = inMillimetres({ from: length, to: width }, spec.units);
+  if (plankFault({ width: from, height: to }) === 'plank-too-large')
     return `--plank: ${length} by ${width} ${spec.units} is more than ${largestPlank / 1000} m`;
   return null;
 }

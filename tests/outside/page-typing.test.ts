@@ -1,7 +1,10 @@
 /** Typing into the page, right and wrong: nothing is lost, and it says in plain words what cannot be. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
-import { begin, fileFrom, PageInBrowser, settled } from './page.js';
+import { planVessel, renderVessel } from '../../src/index.js';
+import { begin, fileFrom, PageInBrowser, root, settled } from './page.js';
 
 let workshop: PageInBrowser;
 let page: Page;
@@ -102,6 +105,32 @@ it('heads that differ have boxes of their own, and those of heads alike come bac
   expect(await page.getByLabel('Groove depth (mm)', { exact: true }).inputValue()).toBe('5');
   await page.getByRole('button', { name: 'Undo' }).click();
   expect(await page.getByLabel('Groove depth, top').inputValue()).toBe('6');
+});
+
+it('a fan of other widths is in its file as the command draws it, and one that cannot be is refused in words', async () => {
+  await page.getByRole('tab', { name: 'Print and cut' }).click();
+  const pack = page.getByRole('button', { name: 'The whole pack' });
+  await page.getByLabel('Narrowest stave').fill('55');
+  await page.locator('#fan-2-said', { hasText: 'both boxes' }).waitFor();
+  expect(await pack.isDisabled()).toBe(true);
+  await page.getByLabel('Widest stave').fill('400');
+  await page.locator('#fan-2-said', { hasText: 'half of the vessel' }).waitFor();
+  await page.getByLabel('Widest stave').fill('85');
+  await page.getByLabel('Length along the grain').fill('1250');
+  await page.getByRole('textbox', { name: 'Width (mm)', exact: true }).fill('25000');
+  await page.locator('#plank-2-said', { hasText: '20 m' }).waitFor();
+  await page.getByRole('textbox', { name: 'Width (mm)', exact: true }).fill('1250');
+  await page.locator('#plank-2-said:empty').waitFor({ state: 'attached' });
+  expect(await pack.isDisabled()).toBe(false);
+  await page.getByRole('button', { name: /^Stave fan/ }).click();
+  const dxf = await fileFrom(page, () => page.getByRole('button', { name: 'Save as DXF' }).click());
+  await page.keyboard.press('Escape');
+  const template = readFileSync(join(root, 'templates/wine-cask-225.yaml'), 'utf8');
+  const { vessel } = planVessel(template, 'wine-cask-225.yaml');
+  const options = { formats: ['dxf'], pieces: ['stave-fan'], fan: { from: 55, to: 85 } } as const;
+  const [file] = await renderVessel(vessel!, options);
+  expect(dxf.bytes.toString('utf8')).toBe(file!.content);
+  for (const id of ['fan-1', 'fan-2', 'plank-1', 'plank-2']) await page.locator(`#${id}`).fill('');
 });
 
 it('a broken text loses nothing, and boxes say that it has to be mended', async () => {

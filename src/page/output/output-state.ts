@@ -3,14 +3,18 @@ import { computed, effect, signal } from '@preact/signals';
 import {
   jobSheetName,
   letteringWays,
+  ordinaryRange,
   paperNames,
   renderVessel,
+  shortLengthText,
   type DrawOptions,
   type LetteringWay,
   type OutFile,
   type PaperName,
+  type Spec,
 } from '../../index.js';
 import { keep, kept } from '../state/kept.js';
+import { readFan, readPlank, type SizeRead, type Typed } from './piece-sizes.js';
 import { readLength } from '../state/read-length.js';
 import { units, vessel } from '../state/store.js';
 import { language } from '../words/index.js';
@@ -35,7 +39,19 @@ export const letteringAs = signal<LetteringWay>(letteringNamed(kept('lettering')
 export const chooseLettering = (name: string): void =>
   void (letteringAs.value = letteringNamed(name));
 
+const typedPair = (name: string) =>
+  [signal(kept(`${name}-1`) ?? ''), signal(kept(`${name}-2`) ?? '')] as const;
+/** The narrowest and the widest stave of the fan, as typed; empty for the usual ones. */
+export const fanTyped = typedPair('fan');
+/** Length and width of what the boards of a head are cut from, as typed; empty for the shortest plank that will do. */
+export const plankTyped = typedPair('plank');
+
 effect(() => {
+  for (const [name, pair] of [
+    ['fan', fanTyped],
+    ['plank', plankTyped],
+  ] as const)
+    pair.forEach((typed, i) => keep(`${name}-${i + 1}`, typed.value));
   keep('lettering', letteringAs.value);
   keep('across', acrossTyped.value);
   keep('along', alongTyped.value);
@@ -58,6 +74,28 @@ export const printed = computed<DrawOptions['printed'] | null>(() => {
   return across === 100 && along === 100 ? undefined : { across, along };
 });
 
+function sizeRead<T>(
+  typed: typeof fanTyped,
+  read: (typed: Typed, spec: Spec) => SizeRead<T>,
+): SizeRead<T> {
+  const [first, second] = typed;
+  return vessel.value ? read([first.value, second.value], vessel.value.spec) : { value: null };
+}
+
+export const fan = computed(() => sizeRead(fanTyped, readFan));
+export const plank = computed(() => sizeRead(plankTyped, readPlank));
+/** As it stands in a box. */
+export const usualFan = computed<Typed>(() => {
+  if (!vessel.value) return ['', ''];
+  const { from, to } = ordinaryRange(vessel.value);
+  return [shortLengthText(from, units.value), shortLengthText(to, units.value)];
+});
+
+/** Whether all that is typed here can be used. */
+export const ready = computed(
+  () => printed.value !== null && !('problem' in fan.value) && !('problem' in plank.value),
+);
+
 /** Everything that files hang on but formats and pieces. */
 export function drawOptions(): Omit<DrawOptions, 'formats'> {
   return {
@@ -66,6 +104,8 @@ export function drawOptions(): Omit<DrawOptions, 'formats'> {
     letteringAs: letteringAs.value,
     font,
     ...(printed.value && { printed: printed.value }),
+    ...('value' in fan.value && fan.value.value && { fan: fan.value.value }),
+    ...('value' in plank.value && plank.value.value && { router: { sheet: plank.value.value } }),
   };
 }
 

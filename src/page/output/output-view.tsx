@@ -15,10 +15,11 @@ import {
   jobSheetFile,
   letteringAs,
   paper,
-  printed,
   readSide,
+  ready,
 } from './output-state.js';
 import { packedZip } from './pack.js';
+import { SizeBoxes } from './size-boxes.js';
 
 export function OutputView(): JSX.Element {
   const { output } = words.value;
@@ -46,6 +47,7 @@ export function OutputView(): JSX.Element {
         <Side id="along" label={output.along} typed={alongTyped} />
       </div>
       <p>{output.printed}</p>
+      <SizeBoxes />
       <PackButtons />
     </>
   );
@@ -93,7 +95,7 @@ function PackButtons(): JSX.Element {
     const file = await packedZip(vessel.value, options).finally(() => (busy.value = false));
     download(file);
   };
-  const unable = !vessel.value || busy.value || printed.value === null || wanted.value.length === 0;
+  const unable = !vessel.value || busy.value || !ready.value || wanted.value.length === 0;
   return (
     <>
       <fieldset class="ticks">

@@ -109,6 +109,27 @@ export const de: Words = {
     wholeSpec: 'Der Text mit allen Vorgaben',
     jobSheet: (format) => `Das Arbeitsblatt (${format})`,
     papers: (name) => (name === 'full' ? 'ein Blatt in wahrer Größe' : name),
+    fan: {
+      title: 'Breiten des Daubenfächers',
+      boxes: ['Schmalste Daube', 'Breiteste Daube'],
+      about:
+        'Für ungleich breite Dauben: eine Linie alle 5 mm oder alle Viertelzoll im Fächer, in der Fügelehre und auf der Sägelade. Leere Felder lassen die Breiten wie üblich. Für die Dateien; die Bilder hier behalten die üblichen Breiten.',
+    },
+    plank: {
+      title: 'Bohle oder Platte für die Stücke der Böden',
+      boxes: ['Länge längs der Faser', 'Breite'],
+      about:
+        'Woraus die Fräse die Stücke schneidet. Leere Felder nehmen die kürzeste Bohle, die reicht. Für die Dateien; die Bilder hier behalten diese Bohle.',
+    },
+    sizeProblems: {
+      'one-alone': 'Beide Felder ausfüllen oder keines.',
+      'not-above-0': 'Das muss über 0 sein.',
+      'fan-order': 'Die breiteste Daube kann nicht schmaler sein als die schmalste.',
+      'fan-too-wide': 'Eine so breite Daube ist mehr als der halbe Durchmesser des Gefäßes.',
+      'fan-too-many':
+        'Das sind mehr als 60 Breiten. Die schmalste und die breiteste näher zusammenrücken.',
+      'plank-too-large': 'Das sind mehr als 20 m.',
+    },
     use: { svg: 'zum Ansehen', dxf: 'für die Fräse', pdf: 'zum Drucken' },
     letterings: { text: 'als Text', outlines: 'als Umrisse, zum Gravieren' },
     give: (format) => `Als ${format} speichern`,

@@ -106,6 +106,27 @@ export const en: Words = {
     wholeSpec: 'The spec with every default',
     jobSheet: (format) => `The job sheet (${format})`,
     papers: (name) => (name === 'full' ? 'one full-size sheet' : name),
+    fan: {
+      title: 'Widths of the stave fan',
+      boxes: ['Narrowest stave', 'Widest stave'],
+      about:
+        'For staves of uneven width: one line each 5 mm, or each quarter of an inch, in the fan, the joint gauge and the listing jig. Empty boxes leave the widths as usual. For the files; the pictures here keep the usual widths.',
+    },
+    plank: {
+      title: 'Plank or sheet for the boards of the heads',
+      boxes: ['Length along the grain', 'Width'],
+      about:
+        'What the router cuts the boards from. Empty boxes take the shortest plank that will do. For the files; the pictures here keep that plank.',
+    },
+    sizeProblems: {
+      'one-alone': 'Fill in both boxes, or neither.',
+      'not-above-0': 'This has to be above 0.',
+      'fan-order': 'The widest stave cannot be narrower than the narrowest.',
+      'fan-too-wide': 'A stave of this width is more than half of the vessel’s diameter.',
+      'fan-too-many':
+        'These are more than 60 widths. Bring the narrowest and the widest nearer together.',
+      'plank-too-large': 'This is more than 20 m.',
+    },
     use: { svg: 'to look at', dxf: 'for a router', pdf: 'to print' },
     letterings: { text: 'as text', outlines: 'as outlines, to engrave' },
     give: (format) => `Save as ${format}`,

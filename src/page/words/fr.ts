@@ -108,6 +108,26 @@ export const fr: Words = {
     wholeSpec: 'Le texte avec toutes les valeurs',
     jobSheet: (format) => `La fiche de travail (${format})`,
     papers: (name) => (name === 'full' ? 'une feuille en vraie grandeur' : name),
+    fan: {
+      title: 'Largeurs de l’éventail de douelles',
+      boxes: ['Douelle la plus étroite', 'Douelle la plus large'],
+      about:
+        'Pour des douelles de largeurs inégales : une ligne tous les 5 mm ou tous les quarts de pouce dans l’éventail, le gabarit de joint et le chariot de scie. Des cases vides laissent les largeurs d’usage. Pour les fichiers ; les images d’ici gardent les largeurs d’usage.',
+    },
+    plank: {
+      title: 'Planche ou panneau pour les pièces des fonds',
+      boxes: ['Longueur dans le fil', 'Largeur'],
+      about:
+        'Ce dont la fraiseuse tire les pièces. Des cases vides prennent la planche la plus courte qui suffise. Pour les fichiers ; les images d’ici gardent cette planche.',
+    },
+    sizeProblems: {
+      'one-alone': 'Remplissez les deux cases, ou aucune.',
+      'not-above-0': 'Cela doit dépasser 0.',
+      'fan-order': 'La douelle la plus large ne peut être plus étroite que la plus étroite.',
+      'fan-too-wide': 'Une douelle si large fait plus de la moitié du diamètre du récipient.',
+      'fan-too-many': 'Cela fait plus de 60 largeurs. Rapprochez la plus étroite et la plus large.',
+      'plank-too-large': 'Cela fait plus de 20 m.',
+    },
     use: { svg: 'pour regarder', dxf: 'pour la fraiseuse', pdf: 'pour imprimer' },
     letterings: { text: 'en texte', outlines: 'en contours, pour graver' },
     give: (format) => `Enregistrer en ${format}`,

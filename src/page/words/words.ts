@@ -1,8 +1,10 @@
 /** What the page has to say; each language says all of it. Sentences with figures in them are functions. */
 import type { Language, LetteringWay } from '../../index.js';
+import type { SizeProblem } from '../output/piece-sizes.js';
 import type { PartName } from '../parts.js';
 import type { GroupName } from '../state/fields.js';
 import type { FieldProblem } from '../state/read-field.js';
+import type { LengthProblem } from '../state/read-length.js';
 import type { RackWords } from './rack.js';
 import type { SpaceWords } from './space.js';
 
@@ -104,9 +106,19 @@ interface OutputWords extends Readonly<
 > {
   readonly jobSheet: (format: string) => string;
   readonly papers: (name: string) => string;
+  readonly fan: SizeWords;
+  readonly plank: SizeWords;
+  /** beside what is no length */
+  readonly sizeProblems: Readonly<Record<Exclude<SizeProblem, LengthProblem>, string>>;
   readonly use: Readonly<Record<'svg' | 'dxf' | 'pdf', string>>;
   readonly letterings: Readonly<Record<LetteringWay, string>>;
   readonly give: (format: string) => string;
+}
+
+interface SizeWords {
+  readonly title: string;
+  readonly boxes: readonly [string, string];
+  readonly about: string;
 }
 
 interface SizingWords extends Readonly<
