@@ -13,9 +13,10 @@ interface FittedText {
  */
 export function fitText(text: string, width: number, height: number): FittedText {
   const plain = printable(text.replaceAll(/\s/g, ' ')).trim();
-  const sizes = nominalHeights.filter((size) => size <= height).reverse();
-  const fits = sizes.find((size) => textWidth(plain, size) <= width);
-  if (fits !== undefined) return { text: plain, height: fits };
+  for (let i = nominalHeights.length - 1; i >= 0; i--) {
+    const size = nominalHeights[i]!;
+    if (size <= height && textWidth(plain, size) <= width) return { text: plain, height: size };
+  }
   const [smallest] = nominalHeights;
   return { text: cut(plain, width, smallest), height: smallest };
 }

@@ -77,17 +77,20 @@ function bestPlace(search: Search): Settled {
 function leastBad(variants: readonly Lettering[], search: Search): Settled | null {
   let least: { place: Settled; faults: number } | null = null;
   for (const variant of variants) {
-    for (const { place, box, obstacles } of placesFor(variant, search)) {
-      const faults = faultsAt(box, place.lettering.leader, obstacles, least?.faults);
-      if (faults === 0) return place;
-      if (!least || faults < least.faults) least = { place, faults };
+    for (const { region, shift, box, obstacles } of placesFor(variant, search)) {
+      const leader = variant.leader && moved(variant, shift).leader;
+      const faults = faultsAt(box, leader, obstacles, least?.faults);
+      if (!least || faults < least.faults)
+        least = { place: { region, lettering: moved(variant, shift) }, faults };
+      if (faults === 0) return least.place;
     }
   }
   return least?.place ?? null;
 }
 
 interface Candidate {
-  readonly place: Settled;
+  readonly region: number;
+  readonly shift: Point;
   readonly box: TurnedBox;
   readonly obstacles: Obstacles;
 }
@@ -111,7 +114,8 @@ function* placesFor(
     };
     for (const { region, shift } of shifts) {
       yield {
-        place: { region, lettering: moved(variant, shift) },
+        region,
+        shift,
         box: turnedBox(shiftedCorners(corners, shift), variant.angle),
         obstacles: { ...near, marks: regions[region]!.marks },
       };

@@ -2,7 +2,7 @@
 import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { add } from '../geometry/vector.js';
-import { grown, heightOf, holds, widthOf } from './rectangle.js';
+import { grown, heightOf, widthOf } from './rectangle.js';
 
 /** How far beyond the least move others are tried, and how close together, mm. */
 const reach = { along: 60, across: 12 };
@@ -41,9 +41,7 @@ export function* shiftsNear(
   for (const band of bands) {
     const between = { over: beyond, upTo: least + band };
     const found = nearest.flatMap((first) =>
-      slidesFrom(first, direction, between).filter(({ shift }) =>
-        holds(areas[first.region]!, shiftedBox(box, shift)),
-      ),
+      slidesFrom(first, direction, between, fitsInto(areas[first.region]!, box)),
     );
     const batch = found.sort(byCost).slice(0, left);
     beyond = between.upTo;
@@ -73,11 +71,23 @@ function shiftInto(area: Bounds, box: Bounds): Point | null {
   };
 }
 
-/** A move and others round it, along and across the baseline: those whose cost lies in a range. */
+/** Whether a box, moved by that much, lies in an area. */
+type Fits = (x: number, y: number) => boolean;
+
+const fitsInto =
+  (area: Bounds, { minX, maxX, minY, maxY }: Bounds): Fits =>
+  (x, y) =>
+    minX + x >= area.minX &&
+    maxX + x <= area.maxX &&
+    minY + y >= area.minY &&
+    maxY + y <= area.maxY;
+
+/** A move and others round it, along and across the baseline: those whose cost lies in a range, and that keep to the area. */
 function slidesFrom(
   { region, shift: first }: Shift,
   direction: Point,
   { over, upTo }: { readonly over: number; readonly upTo: number },
+  fits: Fits,
 ): Shift[] {
   const all: Shift[] = [];
   for (let along = -reach.along; along <= reach.along; along += step.along) {
@@ -85,7 +95,7 @@ function slidesFrom(
       const x = first.x + along * direction.x - across * direction.y;
       const y = first.y + along * direction.y + across * direction.x;
       const cost = costOf(x, y, direction);
-      if (cost > over && cost <= upTo) all.push({ region, shift: { x, y }, cost });
+      if (cost > over && cost <= upTo && fits(x, y)) all.push({ region, shift: { x, y }, cost });
     }
   }
   return all;

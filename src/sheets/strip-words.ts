@@ -1,6 +1,7 @@
 /** What is written in the strips beyond the joins: text at a place that the lines of the drawing leave clear. */
 import { letteringBox } from '../drawing/lettering.js';
-import { turnedBox } from '../drawing/turned-box.js';
+import { turnedBox, type TurnedBox } from '../drawing/turned-box.js';
+import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOfPoints } from '../geometry/measure.js';
 import { noInk } from './ink.js';
@@ -36,47 +37,59 @@ export function stripWords(
   return noInk;
 }
 
+type Box = ReturnType<typeof letteringBox>;
+
 /** How far from the strip's middle the box stands clear: there first, then either side of it; null when nowhere. */
-function clearOffset(
-  strip: Bounds,
-  box: ReturnType<typeof letteringBox>,
-  obstacles: readonly Line[],
-): number | null {
+function clearOffset(strip: Bounds, box: Box, obstacles: readonly Line[]): number | null {
   const bounds = boundsOfPoints(box)!;
   const half = lengthOf(strip) / 2;
+  const clear = (offset: number): boolean => isClear(strip, box, bounds, offset, obstacles);
   for (let away = 0; away < half; away += step) {
-    if (isClear(strip, box, bounds, away, obstacles)) return away;
-    if (away > 0 && isClear(strip, box, bounds, -away, obstacles)) return -away;
+    if (clear(away)) return away;
+    if (away > 0 && clear(-away)) return -away;
   }
   return null;
 }
 
 function isClear(
   strip: Bounds,
-  box: ReturnType<typeof letteringBox>,
+  box: Box,
   bounds: Bounds,
   offset: number,
   obstacles: readonly Line[],
 ): boolean {
-  const [at, middle] = [placeOn(strip, offset), placeOn(strip, 0)];
-  const shift = { x: at.at.x - middle.at.x, y: at.at.y - middle.at.y };
+  const shift = shiftAlong(strip, offset);
   const reached = shiftedBox(bounds, shift);
   if (!holds(strip, reached)) return false;
-  // most lines are nowhere near
-  const near = obstacles.filter((line) => comeNear(line.bounds, reached, line.margin));
-  if (near.length === 0) return true;
-  const there = turnedBox(shiftedCorners(box, shift), at.angle);
-  return !near.some((line) => meets(line, there));
+  let there: TurnedBox | null = null;
+  for (let i = 0; i < obstacles.length; i++) {
+    const line = obstacles[i]!;
+    // most lines are nowhere near
+    if (!comeNear(line.bounds, reached, line.margin)) continue;
+    there ??= turnedBox(shiftedCorners(box, shift), angleOf(strip));
+    if (meets(line, there)) return false;
+  }
+  return true;
 }
 
 const isLevel = (strip: Bounds): boolean => widthOf(strip) >= heightOf(strip);
 
 const lengthOf = (strip: Bounds): number => Math.max(widthOf(strip), heightOf(strip));
 
+const angleOf = (strip: Bounds): number => (isLevel(strip) ? 0 : Math.PI / 2);
+
+/** From the strip's middle, rounded as the places themselves are. */
+function shiftAlong(strip: Bounds, offset: number): Point {
+  const half = lengthOf(strip) / 2;
+  const from = isLevel(strip) ? strip.minX : strip.minY;
+  const along = from + half + offset - (from + half);
+  return isLevel(strip) ? { x: along, y: 0 } : { x: 0, y: along };
+}
+
 function placeOn(strip: Bounds, offset: number): Omit<SheetLettering, 'text'> {
   const half = lengthOf(strip) / 2;
   const at = isLevel(strip)
     ? { x: strip.minX + half + offset, y: strip.minY + rise }
     : { x: strip.maxX - rise, y: strip.minY + half + offset };
-  return { at, height, align: 'centre', angle: isLevel(strip) ? 0 : Math.PI / 2 };
+  return { at, height, align: 'centre', angle: angleOf(strip) };
 }
