@@ -91,6 +91,7 @@ const SPREAD_UP = 1.2;
 /** Chooses one set from what is left and so many new staves of one width. */
 async function makesASet(trial: Trial, staves: number, width: number): Promise<boolean> {
   const { pool, rest, standing, driver } = trial;
+  if (driver.stopped) return false;
   const unstated = { width, length: null, thickness: null, bung: null, note: '' };
   const added = Array.from({ length: staves }, (_, k) => ({ ...unstated, mark: `\u0000${k}` }));
   const tried = makePool([...rest, ...added], { ...pool.request, vessels: 1, standing });

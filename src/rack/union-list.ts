@@ -11,6 +11,7 @@ import {
   keyOf,
   listHalf,
   lossOf,
+  NEARLY,
   numbersIn,
   stepsIn,
   type FreeClass,
@@ -142,13 +143,14 @@ function meet(
     let top = others.high;
     for (let i = range.low; i < range.high; i++) {
       const a = first.order[i]!;
-      const room = high - first.girth[a]!;
+      const room = high - first.girth[a]! + 2 * NEARLY;
       while (top > others.low && second.girth[second.order[top - 1]!]! > room) top--;
       for (let j = top - 1; j >= others.low; j--) {
         if (!effort.step() || pairs.length > MOST_UNIONS) return pairs;
         const b = second.order[j]!;
         const girth = first.girth[a]! + second.girth[b]!;
-        if (girth < low) break;
+        if (girth < low - 2 * NEARLY) break;
+        if (girth < low || girth > high) continue;
         const lost = Math.abs(girthPrice * (favoured - girth));
         const loss = first.loss[a]! + second.loss[b]! + lost;
         if (loss <= mostLoss && first.bungs[a]! + second.bungs[b]! >= bungs)

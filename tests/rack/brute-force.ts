@@ -53,6 +53,9 @@ function planingOf(widths: readonly number[], diameter: number, keep: number): n
   return least;
 }
 
+/** Rings this near to the tolerance, mm, are looked at closely. */
+const CLOSER = 1e-3;
+
 /** All rings, as sets of bits. Blank widths; no standing staves. */
 function rings({ staves }: Stock, request: MatchRequest): Ring[] {
   const { diameter, tolerance, plane, count, bung } = request;
@@ -63,6 +66,9 @@ function rings({ staves }: Stock, request: MatchRequest): Ring[] {
     const bungs = chosen.filter((s) => bung !== null && s.bung !== false && s.width >= bung);
     if (bung !== null && bungs.length === 0) continue;
     const widths = chosen.map((s) => s.width);
+    // far too small, or too large where nothing may be planed: not worth a closer look
+    if (turned(widths, diameter - tolerance - CLOSER) < Math.PI) continue;
+    if (plane === 0 && turned(widths, diameter + tolerance + CLOSER) > Math.PI) continue;
     const widest = Math.max(...bungs.map((s) => s.width));
     const keep = bung === null ? -1 : widths.indexOf(widest);
     let [planing, closes] = [0, diameterOf(widths)];
