@@ -114,6 +114,7 @@ export function isBeside(segment: Segment, point: Point): boolean {
 
 /** Point after a length along the segment's circle or line; any length, also negative. */
 export function pointOn({ from, fromTangent, curvature }: Segment, length: number): Point {
+  if (curvature === 0) return along(from, fromTangent, length);
   const half = (curvature * length) / 2;
   const chord = half === 0 ? length : (length * Math.sin(half)) / half;
   return along(from, turned(fromTangent, half), chord);
@@ -121,7 +122,8 @@ export function pointOn({ from, fromTangent, curvature }: Segment, length: numbe
 
 /** The same point, and the unit tangent there. */
 export function placeOn(segment: Segment, length: number): { point: Point; tangent: Point } {
-  const tangent = turned(segment.fromTangent, segment.curvature * length);
+  const { fromTangent, curvature } = segment;
+  const tangent = curvature === 0 ? fromTangent : turned(fromTangent, curvature * length);
   return { point: pointOn(segment, length), tangent };
 }
 
