@@ -19,6 +19,24 @@ export function startHelper<Answer>(hear: (answer: Answer) => void, fail: () => 
   }
 }
 
+/** What a helper of its own answers to one question; where there are no helpers, the page works it out with `alone`. */
+export function answerTo<Answer, Asked extends Question>(
+  question: Asked,
+  alone: (question: Asked, reply: (answer: Answer) => void) => Promise<void>,
+): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const hear = (answer: Answer): void => {
+      helper.stop();
+      resolve(answer);
+    };
+    const helper = startHelper(hear, () => {
+      helper.stop();
+      alone(question, resolve).catch(reject);
+    });
+    helper.ask(question);
+  });
+}
+
 function newWorker(): Worker {
   const script = document.querySelector<HTMLScriptElement>('script[type=module]')!;
   if (script.src !== '') return new Worker(script.src, { type: 'module' });

@@ -18,6 +18,7 @@ import { readFan, readPlank, type SizeRead, type Typed } from './piece-sizes.js'
 import { readLength } from '../state/read-length.js';
 import { units, vessel } from '../state/store.js';
 import { language } from '../words/index.js';
+import { font } from './font.js';
 
 const chosen = signal<PaperName | null>(paperNames.find((name) => name === kept('paper')) ?? null);
 
@@ -98,11 +99,15 @@ export const ready = computed(
 
 /** Everything that files hang on but formats and pieces. */
 export function drawOptions(): Omit<DrawOptions, 'formats'> {
+  return { ...plainOptions(), font };
+}
+
+/** The same as nothing but data, for a helper that has the font itself. */
+export function plainOptions(): Omit<DrawOptions, 'formats' | 'font'> {
   return {
     paper: paper.value,
     language: language.value,
     letteringAs: letteringAs.value,
-    font,
     ...(printed.value && { printed: printed.value }),
     ...('value' in fan.value && fan.value.value && { fan: fan.value.value }),
     ...('value' in plank.value && plank.value.value && { router: { sheet: plank.value.value } }),
@@ -128,21 +133,4 @@ export async function jobSheetFile(format: 'pdf' | 'html'): Promise<OutFile | nu
   const options = { ...drawOptions(), formats, pieces: [jobSheetName] };
   const files = await renderVessel(vessel.value, options);
   return files.find(({ name }) => name.endsWith(`.${format}`)) ?? null;
-}
-
-const fonts = import.meta.glob<string>('../../../fonts/DejaVuSans.ttf', {
-  query: '?inline',
-  import: 'default',
-});
-
-let fetched: Promise<Uint8Array> | null = null;
-
-/** The lettering's font, fetched when the first PDF is made; the same bytes every time. */
-function font(): Promise<Uint8Array> {
-  return (fetched ??= fetchFont());
-}
-
-async function fetchFont(): Promise<Uint8Array> {
-  const address = (await Object.values(fonts)[0]?.()) ?? '';
-  return Uint8Array.from(atob(address.split(',')[1] ?? ''), (c) => c.charCodeAt(0));
 }

@@ -1,9 +1,17 @@
 /** Everything to take away: the pack, on which paper, and a printer that is off put right. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { formats, letteringWays, paperNames, writeSpec, type Format } from '../../index.js';
+import {
+  formats,
+  letteringWays,
+  paperNames,
+  writeSpec,
+  type Format,
+  type OutFile,
+} from '../../index.js';
 import { download } from '../file/download.js';
 import { saveSpec } from '../file/files.js';
+import { answerTo } from '../helper/start-helper.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import {
@@ -11,14 +19,14 @@ import {
   alongTyped,
   chooseLettering,
   choosePaper,
-  drawOptions,
   jobSheetFile,
   letteringAs,
   paper,
+  plainOptions,
   readSide,
   ready,
 } from './output-state.js';
-import { packedZip } from './pack.js';
+import { pack, type PackQuestion } from './pack-aside.js';
 import { SizeBoxes } from './size-boxes.js';
 
 export function OutputView(): JSX.Element {
@@ -86,14 +94,13 @@ function PackButtons(): JSX.Element {
     void (wanted.value = formats.filter(
       (each) => wanted.value.includes(each) !== (each === format),
     ));
-  const pack = async (): Promise<void> => {
+  const give = async (): Promise<void> => {
     if (!vessel.value) return;
     busy.value = true;
-    // lets the browser show that it is at work
-    await new Promise((resolve) => setTimeout(resolve, 30));
-    const options = { ...drawOptions(), formats: wanted.value };
-    const file = await packedZip(vessel.value, options).finally(() => (busy.value = false));
-    download(file);
+    const options = { ...plainOptions(), formats: wanted.value };
+    const question = { task: 'pack', spec: vessel.value.spec, options } as const;
+    const zip = answerTo<OutFile, PackQuestion>(question, pack);
+    download(await zip.finally(() => (busy.value = false)));
   };
   const unable = !vessel.value || busy.value || !ready.value || wanted.value.length === 0;
   return (
@@ -112,7 +119,7 @@ function PackButtons(): JSX.Element {
         ))}
       </fieldset>
       <div class="tools" aria-busy={busy.value}>
-        <button type="button" class="main" disabled={unable} onClick={() => void pack()}>
+        <button type="button" class="main" disabled={unable} onClick={() => void give()}>
           {busy.value ? output.packing : output.pack}
         </button>
         <JobSheetButtons />
