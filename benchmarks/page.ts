@@ -6,7 +6,8 @@ import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { chromium, type CDPSession, type Page } from 'playwright-core';
 import { buildPage } from '../scripts/build-page.js';
-import { median } from './processes.js';
+import { spaceRow } from './page-space.js';
+import { late, median } from './processes.js';
 
 type Row = readonly [what: string, result: string, target: string];
 
@@ -25,7 +26,10 @@ export async function pageRows(): Promise<Row[]> {
     await buildPage(folder, () => '');
     const page = await browser.newPage();
     const address = pathToFileURL(join(folder, 'staveloft.html')).href;
-    return [await readyRow(page, address), ...(await keystrokeRows(page)), sizeRow(folder)];
+    const ready = await readyRow(page, address);
+    const typed = await keystrokeRows(page);
+    await page.close();
+    return [ready, ...typed, await spaceRow(address), sizeRow(folder)];
   } finally {
     await browser.close();
     rmSync(folder, { recursive: true });
@@ -68,9 +72,6 @@ async function keystrokeRows(page: Page): Promise<Row[]> {
     ['the same to every pattern, all in all, with the helper beside the page', shown(wait), ''],
   ];
 }
-
-const late = (times: readonly number[]): number =>
-  [...times].sort((a, b) => a - b)[Math.floor(0.95 * times.length)]!;
 
 /**
  * As a key does it; then whatever the page put off until after the event. Ends when every pattern is drawn, and answers

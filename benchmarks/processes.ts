@@ -37,6 +37,11 @@ export function median(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }
 
+/** The 95th percentile. */
+export function late(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(0.95 * values.length)]!;
+}
+
 function wallOf(parts: readonly string[]): number {
   const start = performance.now();
   const { status } = spawnSync(process.execPath, parts, { stdio: 'ignore' });

@@ -22,18 +22,29 @@ export function hoopMesh(vessel: Vessel, hoop: Hoop): Mesh {
     strap.stations.map(({ azimuth, lift }) => corner(azimuth, lift)),
   );
   const turned = strap.upwards > 0 ? section : [...section].reverse();
-  turned.forEach((from, i) => make.edgedPatch([from, turned[(i + 1) % turned.length]!]));
-  const at = (row: number, k: 0 | -1): Place => turned[row]!.at(k)!;
-  make.patch([
-    [at(0, 0), at(1, 0)],
-    [at(3, 0), at(2, 0)],
-  ]);
-  make.patch([
-    [at(1, -1), at(0, -1)],
-    [at(2, -1), at(3, -1)],
-  ]);
+  turned.forEach((from, i) => {
+    make.patch([from, turned[(i + 1) % turned.length]!]);
+    make.edge(from);
+  });
+  cut(make, turned);
   rivets(make, vessel, hoop, way, strap);
   return make.made();
+}
+
+/** Both ends of the strap. */
+function cut(make: MeshMaker, rows: readonly (readonly Place[])[]): void {
+  const [a, b, c, d] = rows.map((row) => row[0]!) as [Place, Place, Place, Place];
+  make.patch([
+    [a, b],
+    [d, c],
+  ]);
+  make.edge([a, b, c, d, a]);
+  const [e, f, g, h] = rows.map((row) => row.at(-1)!) as [Place, Place, Place, Place];
+  make.patch([
+    [f, e],
+    [g, h],
+  ]);
+  make.edge([e, f, g, h, e]);
 }
 
 interface Station {

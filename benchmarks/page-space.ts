@@ -1,0 +1,74 @@
+/** How soon the vessel in space follows a keystroke: in a Chromium that draws it in software, as on a machine without graphics. */
+import { chromium, type Page } from 'playwright-core';
+import { late, median } from './processes.js';
+
+type Row = readonly [what: string, result: string, target: string];
+
+const keystrokes = 40;
+const warmUp = 15;
+const software = ['--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+
+/** `address`: of the page in one file. */
+export async function spaceRow(address: string): Promise<Row> {
+  const what = 'keystroke to the vessel in space, drawn in software';
+  const args = ['--no-sandbox', ...software];
+  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args });
+  try {
+    const page = await browser.newPage();
+    await page.goto(address);
+    await page.locator('.picture').waitFor();
+    await page.getByRole('tab', { name: 'In the round' }).click();
+    if ((await page.locator('.space.without').count()) > 0)
+      return [what, 'not measured: no WebGL here', ''];
+    await page.locator('.space canvas[data-drawn]').waitFor();
+    const times = await timesOf(page);
+    const shown = `${median(times).toFixed(0)} ms, 95th percentile ${late(times).toFixed(0)} ms`;
+    return [what, shown, 'under 100 ms'];
+  } finally {
+    await browser.close();
+  }
+}
+
+async function timesOf(page: Page): Promise<number[]> {
+  const times: number[] = [];
+  for (let i = 0; i < warmUp + keystrokes; i++) {
+    const time = await page.evaluate<number>(typing(678 + (i % 7)));
+    if (i >= warmUp) times.push(time);
+  }
+  return times;
+}
+
+/**
+ * As a key does it, while nothing else moves; ends when the next frame has been drawn to its last pixel, which reading one
+ * of them waits for. Then the patterns are waited for, so that no keystroke has the work of the one before it.
+ */
+const typing = (value: number): string => `(async () => {
+  const box = document.getElementById('drawing-bilge');
+  const canvas = document.querySelector('.space canvas');
+  const frame = () => new Promise((go) => requestAnimationFrame(go));
+  await frame();
+  await frame();
+  const patterns = new Promise((done) =>
+    new PerformanceObserver((list, observer) => {
+      if (list.getEntriesByName('drawn').length === 0) return;
+      observer.disconnect();
+      done();
+    }).observe({ type: 'mark' }));
+  const shown = new Promise((done) =>
+    new MutationObserver((changes, observer) => {
+      observer.disconnect();
+      const gl = canvas.getContext('webgl2');
+      gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, new Uint8Array(4));
+      done();
+    }).observe(canvas, { attributeFilter: ['data-drawn'] }));
+  const held = () => document.querySelector('.capacity').textContent;
+  const before = held();
+  const start = performance.now();
+  box.value = '${value}';
+  box.dispatchEvent(new Event('input', { bubbles: true }));
+  await shown;
+  const time = performance.now() - start;
+  if (held() === before) throw new Error('the page did not follow');
+  await patterns;
+  return time;
+})()`;
