@@ -1,5 +1,5 @@
 /**
- * Are the tests awake? Plants one mistake at a time in a scratch copy of the geometry and runs the tests that should notice.
+ * Are the tests awake? Plants one mistake at a time in a scratch copy of the source and runs the tests that should notice.
  * A mistake is killed when a test fails by its own judgement; a source that no longer loads counts for nothing. Prints a
  * table, and exits 1 if any mistake survives.
  */
@@ -27,6 +27,10 @@ const rackTests = ['closing', 'planing', 'step', 'verify'].map(
   (name) => `tests/rack/${name}.test.ts`,
 );
 const setTests = ['tests/sets/'];
+/** Those of the page that know no files and no other program. */
+const pageTests = ['rack/typed-widths', 'state/', 'vessel/', 'view3d/'].map(
+  (part) => `tests/page/${part}`,
+);
 /** Tests of one folder take helpers from others. */
 const copied = ['src', 'templates', 'fonts', 'tests', 'package.json', 'tsconfig.json'];
 
@@ -41,7 +45,16 @@ interface Outcome {
 function testsOf({ file }: Mutation): string[] {
   if (file.startsWith('src/pieces/')) return drawingTests;
   if (file.startsWith('src/rack/')) return rackTests;
+  if (file.startsWith('src/page/')) return pageTests;
   return file.startsWith('src/sets/') ? setTests : modelTests;
+}
+
+/** All of them, or those in whose file or name one of the words of the command line occurs. */
+function wanted(words: readonly string[]): Mutation[] {
+  return mutations.filter(
+    ({ name, file }) =>
+      words.length === 0 || words.some((word) => `${file} ${name}`.includes(word)),
+  );
 }
 
 /** Mistakes whose text does not occur exactly once, which would plant nothing or too much. */
@@ -120,6 +133,8 @@ function stoppedFile(file: string): string {
     : 'no report';
 }
 
+const chosen = wanted(process.argv.slice(2));
+
 /** With null: the source as it is, whose tests must pass, or no failure below would mean anything. */
 async function attempt(scratch: string, mutation: Mutation | null): Promise<Outcome> {
   const start = performance.now();
@@ -129,8 +144,7 @@ async function attempt(scratch: string, mutation: Mutation | null): Promise<Outc
       join(scratch, mutation.file),
       original.replace(mutation.text, () => mutation.replacement),
     );
-  const all = [...modelTests, ...drawingTests, ...rackTests, ...setTests];
-  const folders = mutation ? testsOf(mutation) : all;
+  const folders = mutation ? testsOf(mutation) : [...new Set(chosen.flatMap(testsOf))];
   const { code, failed, stopped } = await runTests(scratch, folders);
   if (mutation && original !== null) writeFileSync(join(scratch, mutation.file), original);
   const seconds = (performance.now() - start) / 1000;
@@ -170,7 +184,7 @@ async function main(): Promise<number> {
     return 1;
   }
   const outcomes: Outcome[] = [];
-  const queue = [null, ...mutations];
+  const queue = [null, ...chosen];
   await Promise.all(Array.from({ length: atOnce }, () => work(queue, outcomes)));
   const unchanged = outcomes.find(({ mutation }) => mutation === null);
   if (unchanged?.verdict !== 'survived') {
@@ -178,7 +192,7 @@ async function main(): Promise<number> {
     return 1;
   }
   const killed = outcomes.filter(({ verdict }) => verdict === 'killed').length;
-  const survived = mutations.length - killed;
+  const survived = chosen.length - killed;
   console.log(`mutations: ${killed} killed, ${survived} survived`);
   return survived === 0 ? 0 : 1;
 }

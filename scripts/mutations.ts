@@ -21,6 +21,12 @@ const inCapacity = inFolder('capacity');
 const inPieces = inFolder('pieces');
 const inRack = inFolder('rack');
 const inSets = inFolder('sets');
+const inPage = (file: string, name: string, text: string, replacement: string): Mutation => ({
+  file: `src/page/${file}`,
+  name,
+  text,
+  replacement,
+});
 
 export const mutations: readonly Mutation[] = [
   // the wall and its bending
@@ -231,5 +237,55 @@ export const mutations: readonly Mutation[] = [
     'the running total of staves before planing',
     'total += width - planeOff',
     'total += width',
+  ),
+  // the page: what is typed, what is kept, where things stand
+  inPage(
+    'state/read-length.ts',
+    'a bare number of inches taken for millimetres',
+    "factor ?? (units === 'in' ? 25.4 : 1)",
+    'factor ?? 1',
+  ),
+  inPage(
+    'state/edit-spec.ts',
+    'an emptied group left in the spec',
+    'if (!isMap(node) || node.items.length > 0) break;',
+    'break;',
+  ),
+  inPage(
+    'state/convert-units.ts',
+    'lengths exchanged from the front, which moves the rest',
+    'b.start - a.start',
+    'a.start - b.start',
+  ),
+  inPage(
+    'state/history.ts',
+    'undo forgets what was undone before',
+    'future: [present, ...future]',
+    'future: [present]',
+  ),
+  inPage('vessel/layout.ts', 'boxes on top of one another', 'ys[i - 1]! + step', 'ys[i - 1]!'),
+  inPage(
+    'view3d/mesh/bung-hole.ts',
+    'the diameter of the bung for its radius',
+    'spec.bung.diameter / 2',
+    'spec.bung.diameter',
+  ),
+  inPage(
+    'view3d/mesh/hoop-mesh.ts',
+    'the upper end of a lap within the lower one',
+    'azimuth, lift: 1 }',
+    'azimuth, lift: 0 }',
+  ),
+  inPage(
+    'view3d/apart.ts',
+    'hoops taken off through one another',
+    'spec.offset > own.spec.offset',
+    'spec.offset < own.spec.offset',
+  ),
+  inPage(
+    'rack/typed-widths.ts',
+    'a line that is no width passed over',
+    'if (problem) return { widths: [], wrong: { text: line.trim(), problem } };',
+    'if (problem) continue;',
   ),
 ];

@@ -34,10 +34,37 @@ describe.each(readdirSync(templates).filter((name) => name.endsWith('.yaml')))('
       }
   });
 
+  it('ends the leader of a hoop on that hoop', () => {
+    const { figures, scale } = layOut(vessel, screens[2]!);
+    const [high, low] = figures.find(({ field }) => field.path[0] === 'height')!.line;
+    const hoops = figures.filter(({ field }) => field.path[0] === 'hoops');
+    expect(hoops).toHaveLength(vessel.spec.hoops.length);
+    for (const { field, line } of hoops) {
+      const { end, offset, width } = vessel.spec.hoops[Number(field.path[1])]!;
+      const fromEnd = end === 'bottom' ? low!.y - line[1]!.y : line[1]!.y - high!.y;
+      expect(fromEnd / scale).toBeGreaterThan(offset);
+      expect(fromEnd / scale).toBeLessThan(offset + width);
+    }
+  });
+
   it('ends dimension lines at the vessel’s own sizes', () => {
     const { figures, scale } = layOut(vessel, screens[2]!);
     const height = figures.find(({ field }) => field.path[0] === 'height')!;
     const [a, b] = height.line;
     expect(Math.abs(a!.y - b!.y)).toBeCloseTo(vessel.spec.height * scale, 6);
   });
+});
+
+it('boxes of hoops that crowd together are moved apart, none off the screen', () => {
+  const hoops = [3, 40, 77, 114].map(
+    (offset) => `{ name: at ${offset}, end: top, offset: ${offset}, width: 30 }`,
+  );
+  const text =
+    'vessel: cask\nunits: mm\nheight: 945\nbilge: 678\nends: 572\nstaves: { count: 28 }\n' +
+    `hoops: [${hoops.join(', ')}]\n`;
+  const { figures } = layOut(planVessel(text, 'test.yaml').vessel!, screens[1]!);
+  const ys = figures.filter(({ field }) => field.path[0] === 'hoops').map(({ at }) => at.y);
+  expect(ys).toHaveLength(4);
+  expect(ys[0]).toBeGreaterThanOrEqual(boxSize.height / 2);
+  ys.slice(1).forEach((y, i) => expect(y - ys[i]!).toBeGreaterThanOrEqual(boxSize.height));
 });

@@ -34,6 +34,16 @@ describe.each(templateNames)('%s', (name) => {
     });
   });
 
+  it('takes no hoop past another: what was further out at first is so at last', () => {
+    const hoops = heights.filter(({ id }) => id.kind === 'hoop');
+    const order = (share: number): string[] =>
+      hoops
+        .map(({ id, low }) => ({ key: JSON.stringify(id), at: low + shiftOf(vessel, id, share) }))
+        .sort((a, b) => a.at - b.at)
+        .map(({ key }) => key);
+    for (const share of [0.3, 1]) expect(order(share)).toEqual(order(0));
+  });
+
   it('stays within the length that the picture is made for', () => {
     for (const share of [0, 0.4, 1])
       for (const { id, low, high } of heights) {
