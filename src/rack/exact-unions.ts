@@ -9,11 +9,12 @@
 import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
+import { priceJointly } from './joint-prices.js';
 import { leastDeviation } from './least-deviation.js';
 import type { Pool } from './pool.js';
 import { seeded, type Random } from './random.js';
 import { split } from './split.js';
-import { pricingOf } from './union-grid.js';
+import { coarseGrid, pricingOf } from './union-grid.js';
 import { questionsFor, windowsFor, type SharedQuestion, type Windows } from './union-jobs.js';
 import { largestLoss, unionsWithin, type Union } from './union-list.js';
 import type { Pricing } from './union.js';
@@ -103,7 +104,7 @@ class Unions {
       for (let job = takeBest(jobs); job; job = takeBest(jobs)) {
         if (best && compareAims(best.aims, job.promised) <= 0) break;
         yield null;
-        if (!job.pricing) {
+        if (!job.pricing || job.kinds.length > 0) {
           jobs.push(...this.priced(job));
           continue;
         }
@@ -128,61 +129,77 @@ class Unions {
     });
   }
 
+  /** With prices, or with better ones: one job for each way that the kinds may be. */
   private priced(job: Job): Job[] {
-    const pricing = pricingOf(job.question);
-    if (!pricing) return [];
-    return [{ ...job, pricing, promised: this.aims(job.counts, pricing.most) }];
+    if (!job.pricing) {
+      const pricing = pricingOf(job.question);
+      return pricing ? [{ ...job, pricing, promised: this.aims(job.counts, pricing.most) }] : [];
+    }
+    const grid = coarseGrid(this.classes)!;
+    return job.kinds.flatMap((kinds) => {
+      const pricing = priceJointly(job.question, grid, kinds);
+      if (!pricing) return [];
+      const promised = this.aims(job.counts, Math.min(pricing.most, job.pricing!.most));
+      return [
+        { ...job, pricing: { ...pricing, limits: job.pricing!.limits }, promised, kinds: [] },
+      ];
+    });
   }
 
-  /** The first that can be parted and betters `limit`, by growing loss; and what is left of a job when the effort ends. */
+  /** The best that can be parted and betters `limit`, by growing loss; and what is left of a job when the effort ends. */
   private *answer(
     job: Job & { readonly pricing: Pricing },
     limit: Parted | null,
     effort: Effort,
   ): Generator<null, Answer> {
     const { pricing, counts } = job;
-    const end = Math.min(largestLoss(pricing), this.lossUpTo(limit?.aims ?? null, job));
+    const largest = largestLoss(pricing);
     let { seen, seenTo } = job;
-    for (let loss = nextLoss(seenTo); ; loss = nextLoss(seenTo)) {
-      loss = Math.min(end, loss);
+    let found: Parted | null = null;
+    for (;;) {
+      const loss = Math.min(nextLoss(seenTo), largest, this.lossUpTo(limit, job));
       yield null;
       const list = unionsWithin(pricing, loss, effort);
-      const found = list && this.firstThatParts(list.unions.slice(seen), counts);
+      const better: Parted | null =
+        list && this.bestThatParts(list.unions.slice(seen), counts, found ?? limit);
+      found = better ?? found;
+      const end = Math.min(largest, this.lossUpTo(found ?? limit, job));
       // choices without a loss are all alike
-      const isOpen =
-        !list ||
-        (!found && this.effort.parting.exhausted) ||
-        (!list.areAll && !(found && loss === NO_LOSS));
-      if (isOpen) {
+      const isDone = found !== null && end <= NO_LOSS;
+      if (!isDone && (!list?.areAll || this.effort.parting.exhausted)) {
         const promised = this.aims(counts, pricing.most - Math.max(0, seenTo));
-        return { found: null, left: { ...job, promised, seen, seenTo } };
+        return { found, left: { ...job, promised, seen, seenTo } };
       }
-      if (found) return { found, left: null };
-      if (loss >= end) return { found: null, left: null };
-      seen = list.unions.length;
+      if (isDone || loss >= end) return { found, left: null };
+      seen = list!.unions.length;
       seenTo = loss;
     }
   }
 
   /** The loss beyond which a choice no longer betters `limit` by its rest. */
-  private lossUpTo(limit: Aims | null, job: Job & { pricing: Pricing }): number {
+  private lossUpTo(limit: Parted | null, job: Job & { readonly pricing: Pricing }): number {
     const { spread } = job.promised;
-    if (!limit || limit.spread !== spread) return Infinity;
+    if (!limit || limit.aims.spread !== spread) return Infinity;
     const left = this.pool.staves.length - job.question.count;
-    return Math.max(0, job.pricing.most - this.offMiddle + limit.rest * left);
+    return Math.max(0, job.pricing.most - this.offMiddle + limit.aims.rest * left);
   }
 
-  private firstThatParts(unions: readonly Union[], counts: readonly number[]): Parted | null {
+  private bestThatParts(
+    unions: readonly Union[],
+    counts: readonly number[],
+    limit: Parted | null,
+  ): Parted | null {
     const { pool, random, effort } = this;
-    const limit = { deviation: this.deviation, apart: this.windows.together.apart };
-    for (const { numbers, offMiddle } of unions) {
+    const within = { deviation: this.deviation, apart: this.windows.together.apart };
+    for (const { numbers, offMiddle } of [...unions].sort((a, b) => b.offMiddle - a.offMiddle)) {
+      const aims = this.aims(counts, offMiddle);
+      if (limit && compareAims(limit.aims, aims) <= 0) return null;
       const staves = stavesOf(this.classes, numbers);
       if (this.straysTooFar(staves, counts)) continue;
-      const aims = this.aims(counts, offMiddle);
-      const sets = split(pool, staves, counts, limit, random, effort.parting);
+      const sets = split(pool, staves, counts, within, random, effort.parting);
       if (sets && sets !== 'unknown') return { sets, aims };
       if (sets === 'unknown') this.passOver(aims);
-      // the others leave no better rest than the one passed over, if one was
+      // the others are left with the job
       if (effort.parting.exhausted) return null;
     }
     return null;

@@ -15,6 +15,8 @@ export interface SharedQuestion {
   /** of each set, larger ones first */
   readonly counts: readonly number[];
   readonly question: UnionQuestion;
+  /** on a coarse grid, of two sets: the kinds that they may be of */
+  readonly kinds: readonly (readonly [Kind, Kind])[];
 }
 
 /** Of one or two sets, unplaned, that deviate by so much together. */
@@ -41,13 +43,16 @@ export function questionsFor(
   return countsOf(pool, sets).flatMap((counts) => {
     const count = counts.reduce((sum, n) => sum + n, 0);
     const question = { classes, count, window, bungs };
-    if (!grid) return [{ counts, question }];
+    if (!grid) return [{ counts, question, kinds: [] }];
     const ways = waysToSum(counts.map((n) => kinds!.get(n) ?? []));
-    return [...ways].flatMap(([steps, beside]) => {
+    return [...ways].flatMap(([steps, chosen]) => {
       const stepped = withSteps(question, grid, steps);
+      const beside = besideOf(chosen);
       const low = Math.max(beside.low, stepped.window.low);
       const high = Math.min(beside.high, stepped.window.high);
-      return low <= high ? [{ counts, question: { ...stepped, window: { low, high } } }] : [];
+      if (low > high) return [];
+      const pairs = chosen.flatMap(([a, b]) => (a && b ? [[a, b] as const] : []));
+      return [{ counts, question: { ...stepped, window: { low, high } }, kinds: pairs }];
     });
   });
 }
@@ -73,22 +78,34 @@ function kindsByCount(pool: Pool, grid: Grid, window: Window): ReadonlyMap<numbe
   return byCount;
 }
 
-/** Sums of steps of one kind for each set, and between what the sums beside them then lie. */
-function waysToSum(kinds: readonly (readonly Kind[])[]): ReadonlyMap<number, Window> {
-  let ways = new Map<number, Window>([[0, { low: 0, high: 0 }]]);
-  for (const ofSet of kinds) {
-    const next = new Map<number, Window>();
-    for (const [sum, so] of ways)
-      for (const { steps, beside } of ofSet) {
-        const known = next.get(sum + steps);
-        const low = so.low + beside.low;
-        const high = so.high + beside.high;
-        next.set(sum + steps, {
-          low: Math.min(low, known?.low ?? Infinity),
-          high: Math.max(high, known?.high ?? -Infinity),
-        });
-      }
-    ways = next;
+/** By sum of steps: one kind for each set. */
+function waysToSum(kinds: readonly (readonly Kind[])[]): ReadonlyMap<number, readonly Kind[][]> {
+  let chosen: Kind[][] = [[]];
+  for (const [set, ofSet] of kinds.entries()) {
+    const isAlike = set > 0 && ofSet === kinds[set - 1];
+    chosen = chosen.flatMap((so) =>
+      // sets of one count are alike: either may come first
+      ofSet
+        .filter((kind) => !isAlike || kind.steps >= so.at(-1)!.steps)
+        .map((kind) => [...so, kind]),
+    );
+  }
+  const ways = new Map<number, Kind[][]>();
+  for (const some of chosen) {
+    const steps = some.reduce((sum, kind) => sum + kind.steps, 0);
+    const same = ways.get(steps);
+    if (same) same.push(some);
+    else ways.set(steps, [some]);
   }
   return ways;
+}
+
+/** Between what the sums beside the steps lie, of any of the choices. */
+function besideOf(chosen: readonly Kind[][]): Window {
+  const sumOf = (kinds: readonly Kind[], end: 'low' | 'high'): number =>
+    kinds.reduce((sum, { beside }) => sum + beside[end], 0);
+  return {
+    low: Math.min(...chosen.map((kinds) => sumOf(kinds, 'low'))),
+    high: Math.max(...chosen.map((kinds) => sumOf(kinds, 'high'))),
+  };
 }

@@ -26,7 +26,7 @@ export interface Union {
 }
 
 export interface UnionList {
-  /** best first */
+  /** those that lose least first */
   readonly unions: readonly Union[];
   /** false when there are more of them, some perhaps better than those listed */
   readonly areAll: boolean;
@@ -162,7 +162,7 @@ function meet(
 }
 
 function listed(
-  pricing: Pricing,
+  { question }: Pricing,
   { first, second, fixed }: Halves,
   pairs: readonly Pair[],
   effort: Effort,
@@ -173,11 +173,12 @@ function listed(
   const ofFirst = numbersIn(first, new Set(best.map(({ a }) => a)), effort);
   const ofSecond = numbersIn(second, new Set(best.map(({ b }) => b)), effort);
   if (!ofFirst || !ofSecond) return null;
-  const unions = best.map(({ a, b, loss }) => {
+  const unions = best.map(({ a, b }) => {
     const numbers = fixed.numbers.slice();
     for (const [k, c] of first.question.classes.entries()) numbers[c.index] = ofFirst.get(a)![k]!;
     for (const [k, c] of second.question.classes.entries()) numbers[c.index] = ofSecond.get(b)![k]!;
-    return { numbers, offMiddle: pricing.most - loss };
+    const offMiddle = sum(question.classes.map((c, k) => c.offMiddle * numbers[k]!));
+    return { numbers, offMiddle };
   });
   return { unions, areAll };
 }
