@@ -49,6 +49,7 @@ export type { ChosenSet, SetFileOptions } from './set-files.js';
 export { decimalsOf, runningTotals } from './sets/running-totals.js';
 export { measuredWidths, swapStave } from './sets/swap.js';
 export type { Replacement, RingStave, Swap, SwapQuestion } from './sets/swap.js';
+export { swapInSet, withReplacement } from './sets/swap-in-set.js';
 export { requestFor } from './sets/wishes.js';
 export type { Wishes } from './sets/wishes.js';
 export { paperNames, type PaperName } from './sheets/paper.js';

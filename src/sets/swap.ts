@@ -16,6 +16,8 @@ export interface SwapQuestion {
   readonly broken: number;
   readonly spares: readonly StockStave[];
   readonly request: MatchRequest;
+  /** whether it takes the bung; unless given, the widest does if it is wide enough */
+  readonly isBungStave?: boolean;
 }
 
 export interface Replacement {
@@ -47,7 +49,8 @@ const mostShown = 8;
 const stepsPerMillimetre = 100;
 
 /** Null when the ring doesn't close at all. */
-export function swapStave({ ring, broken, spares, request }: SwapQuestion): Swap | null {
+export function swapStave(question: SwapQuestion): Swap | null {
+  const { ring, broken, spares, request } = question;
   const { measured, tolerance } = request;
   const widths = ring.map(({ width }) => width);
   const diameter = closesAt(widths, measured);
@@ -55,7 +58,8 @@ export function swapStave({ ring, broken, spares, request }: SwapQuestion): Swap
   const others = widths.filter((_, i) => i !== broken);
   const widthFor = (at: number): number => widthThatCloses(others, at, measured);
   const stave = ring[broken]!;
-  const isBungStave = request.bung !== null && stave.width >= Math.max(request.bung, ...others);
+  const widest = request.bung !== null && stave.width >= Math.max(request.bung, ...others);
+  const isBungStave = question.isBungStave ?? widest;
   const exact = widthFor(diameter);
   const replacements = spares
     .filter((spare) => fits(spare, request, isBungStave))

@@ -103,6 +103,77 @@ it('a set’s files come in one zip', async () => {
   expect(strFromU8(files['set-2.pdf']!.subarray(0, 5))).toBe('%PDF-');
 }, 60_000);
 
+it('a broken stave gives its place to a spare, and leaves the rack', async () => {
+  const first = page.locator('.set').first();
+  const mark = first.locator('tbody th button').nth(3);
+  const gone = await mark.innerText();
+  await mark.click();
+  const group = page.getByRole('group', { name: `${gone}: broken` });
+  expect(await group.innerText()).toMatch(
+    /Or cut one [\d.]+ mm wide; [\d.]+ mm to [\d.]+ mm close/,
+  );
+  const take = group.getByRole('button').first();
+  const spare = (await take.innerText()).replace('Take ', '');
+  await take.click();
+  await page.locator('.handle:has-text("117 staves")').waitFor();
+  expect(await mark.innerText()).toBe(spare);
+  await expect.poll(() => mark.evaluate((e) => e === document.activeElement)).toBe(true);
+  expect(await first.innerText()).toContain(`${spare} takes the place of ${gone}`);
+});
+
+it('no part of a set is wider than the sheet, on a desk, a tablet or a phone', async () => {
+  for (const width of [1280, 800, 390]) {
+    await page.setViewportSize({ width, height: 900 });
+    const wide = await page
+      .locator('.sheet-of-rack, .sheet-of-rack *:not(svg *)')
+      .evaluateAll(
+        (all) => all.filter((e) => e.clientWidth > 0 && e.scrollWidth > e.clientWidth + 1).length,
+      );
+    expect(wide, `${width} px`).toBe(0);
+  }
+  await page.setViewportSize({ width: 1280, height: 900 });
+});
+
+it('staves that stand already are kept in the first set; unknown ones are named in place', async () => {
+  const box = page.locator('#rack-standing');
+  await box.fill('Q7');
+  await page.getByText('The rack has no stave Q7.').waitFor();
+  expect(await page.getByRole('button', { name: 'Choose sets' }).isDisabled()).toBe(true);
+  await box.fill('A11');
+  await page.getByRole('button', { name: 'Stave B07 stands already' }).click();
+  expect(await box.inputValue()).toBe('A11, B07');
+  await page.getByRole('button', { name: 'Choose sets' }).click();
+  await page.locator('button:has-text("Choose sets"):not([disabled])').waitFor();
+  const marks = await page.locator('.set').first().locator('tbody th button').allInnerTexts();
+  expect(marks[marks.indexOf('A11') + 1]).toBe('B07');
+  expect(await page.locator('.set').first().innerText()).toContain('Set up: 2 of');
+  await page.reload();
+  await settled(page);
+  await page.locator('.handle').click();
+  expect(await box.inputValue()).toBe('A11, B07');
+  await box.fill('');
+}, 60_000);
+
+it('what an older page kept is taken on', async () => {
+  await page.evaluate(() => {
+    const sets = JSON.parse(localStorage.getItem('staveloft.sets')!) as { wishes?: unknown };
+    delete sets.wishes;
+    localStorage.setItem('staveloft.sets', JSON.stringify(sets));
+    localStorage.removeItem('staveloft.standing');
+    localStorage.setItem('staveloft.language', 'de');
+  });
+  await page.reload();
+  await settled(page);
+  await page.locator('.handle').click();
+  expect(await page.locator('.handle').innerText()).toContain('117 Dauben');
+  await page.locator('.set').first().locator('tbody th button').nth(2).click();
+  expect(await page.locator('.broken').innerText()).toContain('Gebrochen:');
+  await page.evaluate(() => localStorage.setItem('staveloft.language', 'en'));
+  await page.reload();
+  await settled(page);
+  await page.locator('.handle').click();
+});
+
 it('a set becomes the vessel that is drawn', async () => {
   await page.getByRole('button', { name: 'Draw the vessel of this set' }).first().click();
   await settled(page);

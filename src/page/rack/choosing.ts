@@ -1,13 +1,14 @@
 /** Choosing sets: the helper that searches, how far it is, and what it found, which the browser keeps. */
 import { effect, signal } from '@preact/signals';
-import { writeSpec, type MatchProgress, type RequestIssue } from '../../index.js';
+import { writeSpec, type MatchProgress, type Replacement, type RequestIssue } from '../../index.js';
 import { startHelper, type Helper } from '../helper/start-helper.js';
 import { keep, kept } from '../state/kept.js';
 import { vessel } from '../state/store.js';
 import type { ChooseAnswer } from './choose-aside.js';
 import { keptChosen, type Chosen } from './chosen.js';
-import { stock } from './rack-state.js';
-import { wished } from './wishes-state.js';
+import { stock, takeAway } from './rack-state.js';
+import { replaced, type Place } from './replacing.js';
+import { changeStanding, wished } from './wishes-state.js';
 
 export const found = signal<Chosen | null>(keptChosen(kept('sets')));
 export const running = signal(false);
@@ -24,13 +25,13 @@ export function startChoosing(): void {
   if (!vessel.value || !stock.value || !wishes || running.value) return;
   const spec = writeSpec(vessel.value.spec);
   const { title } = vessel.value.spec;
-  const asked = { spec, title, measured: wishes.measured ?? 'blank' } as const;
+  const asked = { spec, title, measured: wishes.measured ?? 'blank', wishes } as const;
   const wanted = typeof wishes.vessels === 'number' ? wishes.vessels : null;
   begin();
   const hear = (answer: ChooseAnswer): void => {
     if ('progress' in answer) return void (progress.value = answer.progress);
     if ('wrong' in answer) wrong.value = answer.wrong;
-    else found.value = { ...asked, wanted, result: answer.result, setUp: [] };
+    else found.value = { ...asked, wanted, result: answer.result, setUp: wishes.standing ?? [] };
     end();
   };
   helper = startHelper(hear, () => {
@@ -57,6 +58,15 @@ export function markSetUp(mark: string, stands: boolean): void {
   if (!found.value) return;
   const others = found.value.setUp.filter((each) => each !== mark);
   found.value = { ...found.value, setUp: stands ? [...others, mark] : others };
+}
+
+/** The broken stave leaves the rack. */
+export function putInPlace(at: Place, replacement: Replacement): void {
+  const gone = found.value?.result.sets[at.number - 1]?.staves[at.place - 1]?.mark;
+  if (!found.value || gone === undefined) return;
+  found.value = replaced(found.value, at, replacement);
+  takeAway([gone]);
+  changeStanding(gone, replacement.mark);
 }
 
 export const forgetSets = (): void => void (found.value = null);

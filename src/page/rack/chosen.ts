@@ -8,6 +8,7 @@ import {
   type Message,
   type OutFile,
   type SetFileOptions,
+  type Wishes,
 } from '../../index.js';
 
 export interface Chosen {
@@ -16,6 +17,8 @@ export interface Chosen {
   readonly measured: 'blank' | 'backed';
   readonly wanted: number | null;
   readonly result: MatchResult;
+  /** what was asked for; sets that an older page kept lack it */
+  readonly wishes?: Wishes;
   /** marks of staves that stand */
   readonly setUp: readonly string[];
 }

@@ -4,7 +4,7 @@ import { useRef } from 'preact/hooks';
 import type { StockStave } from '../../index.js';
 import { download } from '../file/download.js';
 import { units } from '../state/store.js';
-import { lengthWords, words } from '../words/index.js';
+import { lengthFigures, words } from '../words/index.js';
 import {
   addTable,
   bringBack,
@@ -16,6 +16,7 @@ import {
   takeAway,
 } from './rack-state.js';
 import { savedRack } from './rack-text.js';
+import { standingMarks, toggleStanding } from './wishes-state.js';
 
 export function RackList(): JSX.Element {
   const { rack } = words.value;
@@ -38,7 +39,7 @@ function Row({ stave: { mark, width, bung } }: { stave: StockStave }): JSX.Eleme
   const { rack } = words.value;
   return (
     <li>
-      <b>{mark}</b> <span>{lengthWords(width, 2)}</span>
+      <b>{mark}</b> <span>{lengthFigures(width, 2)}</span>
       <button
         type="button"
         aria-pressed={bung === true}
@@ -46,6 +47,14 @@ function Row({ stave: { mark, width, bung } }: { stave: StockStave }): JSX.Eleme
         onClick={() => mayBeBung(mark, bung === true ? null : true)}
       >
         {rack.bung}
+      </button>
+      <button
+        type="button"
+        aria-pressed={standingMarks.value.has(mark)}
+        aria-label={rack.standsNowOf(mark)}
+        onClick={() => toggleStanding(mark)}
+      >
+        {rack.standsNow}
       </button>
       <button type="button" aria-label={rack.remove(mark)} onClick={() => takeAway([mark])}>
         ×

@@ -10,6 +10,7 @@ import { rackOpen, takeAway } from './rack-state.js';
 import { SetFilesButton } from './set-files-button.js';
 import { SetStaves } from './set-staves.js';
 import { setSpec, setVessel } from './set-vessel.js';
+import { leaveStanding } from './wishes-state.js';
 
 export interface SetProps {
   readonly set: MatchedSet;
@@ -26,6 +27,10 @@ export function SetCard({ set, number }: SetProps): JSX.Element {
     openSpec(`set-${number}.yaml`, setSpec(chosen, number));
     rackOpen.value = false;
   };
+  const offTheRack = (): void => {
+    takeAway(marks);
+    leaveStanding(marks);
+  };
   return (
     <article class="set" aria-label={rack.set(number)}>
       <h3>{rack.set(number)}</h3>
@@ -35,7 +40,7 @@ export function SetCard({ set, number }: SetProps): JSX.Element {
       </p>
       <div class="ring-and-list">
         <Ring set={set} number={number} />
-        <SetStaves set={set} />
+        <SetStaves set={set} number={number} />
       </div>
       <p class="caution">{rack.caution}</p>
       <div class="tools">
@@ -43,7 +48,7 @@ export function SetCard({ set, number }: SetProps): JSX.Element {
           {rack.draw}
         </button>
         <SetFilesButton number={number} />
-        <button type="button" disabled={done < set.count} onClick={() => takeAway(marks)}>
+        <button type="button" disabled={done < set.count} onClick={offTheRack}>
           {rack.offTheRack}
         </button>
       </div>

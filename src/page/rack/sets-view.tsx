@@ -15,7 +15,7 @@ export function SetsView(): JSX.Element | null {
       <h2 aria-live="polite">{summary(chosen)}</h2>
       {result.shortfall && <p>{shortfallText(chosen)}</p>}
       {result.sets.map((set, i) => (
-        <SetCard key={set.staves.map(({ mark }) => mark).join(' ')} set={set} number={i + 1} />
+        <SetCard key={i} set={set} number={i + 1} />
       ))}
       {result.left.length > 0 && (
         <p>

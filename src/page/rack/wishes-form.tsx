@@ -4,7 +4,18 @@ import { units, vessel } from '../state/store.js';
 import { lengthWords, words } from '../words/index.js';
 import { failed, progress, running, startChoosing, stopChoosing, wrong } from './choosing.js';
 import { stock } from './rack-state.js';
-import { asMany, measured, noBung, typed, usual, wished } from './wishes-state.js';
+import { StandingBox } from './standing-box.js';
+import {
+  asMany,
+  enoughFor,
+  fewestStaves,
+  measured,
+  noBung,
+  standingWrong,
+  typed,
+  usual,
+  wished,
+} from './wishes-state.js';
 import type { WishBox } from './wishes.js';
 
 export function WishesForm(): JSX.Element {
@@ -15,9 +26,9 @@ export function WishesForm(): JSX.Element {
   return (
     <section aria-label={rack.choose}>
       <div class="fields">
-        <Box box="vessels" label={rack.vessels} off={asMany.value} />
+        <Box box="vessels" label={rack.vessels} off={asMany.value} note={enoughText()} />
         <Tick label={rack.asMany} on={asMany} />
-        <div class="field">
+        <div class="field row">
           <label for="rack-measured">{rack.measuredAs}</label>
           <select
             id="rack-measured"
@@ -30,6 +41,7 @@ export function WishesForm(): JSX.Element {
             <option value="backed">{rack.measured.backed}</option>
           </select>
         </div>
+        <StandingBox />
       </div>
       <details>
         <summary>{rack.more}</summary>
@@ -55,14 +67,22 @@ export function WishesForm(): JSX.Element {
   );
 }
 
+/** More vessels than the rack has staves for. */
+function enoughText(): string {
+  const most = enoughFor.value;
+  const have = stock.value?.staves.length ?? 0;
+  return most === null ? '' : words.value.rack.enough(have, fewestStaves.value, most);
+}
+
 interface BoxProps {
   readonly box: WishBox;
   readonly label: string;
   readonly hint?: string;
   readonly off?: boolean;
+  readonly note?: string;
 }
 
-function Box({ box, label, hint = '', off = false }: BoxProps): JSX.Element {
+function Box({ box, label, hint = '', off = false, note = '' }: BoxProps): JSX.Element {
   const problem = 'problems' in wished.value ? wished.value.problems[box] : undefined;
   return (
     <div class={problem ? 'field bad' : 'field'}>
@@ -81,6 +101,7 @@ function Box({ box, label, hint = '', off = false }: BoxProps): JSX.Element {
       />
       <div class="sayings" id={`rack-${box}-said`} aria-live="polite">
         {problem && <p>{problemText(problem)}</p>}
+        {!problem && note && <p>{note}</p>}
       </div>
     </div>
   );
@@ -110,7 +131,8 @@ function Tick({ label, on }: { label: string; on: typeof asMany }): JSX.Element 
 
 function Run(): JSX.Element {
   const { rack } = words.value;
-  const ready = vessel.value && stock.value && 'wishes' in wished.value;
+  const isAsked = 'wishes' in wished.value && standingWrong.value.length === 0;
+  const ready = vessel.value && stock.value && isAsked;
   return (
     <>
       <div class="tools">

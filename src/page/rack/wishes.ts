@@ -1,5 +1,6 @@
 /** Reads what is asked of a rack from the boxes that it is typed into. Knows nothing of the page. */
 import type { Wishes } from '../../index.js';
+import { marksIn } from './standing.js';
 import { readLength, type LengthProblem, type Units } from '../state/read-length.js';
 
 export type WishBox = 'vessels' | 'count' | 'tolerance' | 'plane' | 'bung';
@@ -10,6 +11,8 @@ interface Asked {
   readonly noBung: boolean;
   readonly measured: 'blank' | 'backed';
   readonly units: Units;
+  /** marks, as typed */
+  readonly standing: string;
 }
 
 type Problems = Partial<Record<WishBox, WishProblem>>;
@@ -34,6 +37,7 @@ export function readWishes(
   const [tolerance, plane] = [lengthIn('tolerance'), lengthIn('plane')];
   const bung = asked.noBung ? null : lengthIn('bung');
   if (Object.keys(problems).length > 0) return { problems };
+  const standing = marksIn(asked.standing);
   return {
     wishes: {
       vessels: vessels!,
@@ -42,6 +46,7 @@ export function readWishes(
       ...(tolerance !== undefined && { tolerance }),
       ...(plane !== undefined && { plane }),
       ...(bung !== undefined && { bung }),
+      ...(standing.length > 0 && { standing }),
     },
   };
 }
@@ -52,10 +57,16 @@ function vesselsOf(text: string): number | null {
 }
 
 /** `28`, `25-30`; undefined where nothing is typed, null where it is no count. */
-function countOf(text: string): { min: number; max: number } | null | undefined {
+export function countOf(text: string): { min: number; max: number } | null | undefined {
   if (text.trim() === '') return undefined;
   const found = /^(\d{1,3})(?:\s*[-–]\s*(\d{1,3}))?$/.exec(text.trim());
   if (!found) return null;
   const [min, max] = [Number(found[1]), Number(found[2] ?? found[1])];
   return min >= 3 && max >= min ? { min, max } : null;
+}
+
+/** How many vessels so many staves are enough for, at the fewest staves a vessel; null where more are not asked for. */
+export function tooManyVessels(text: string, staves: number, fewest: number): number | null {
+  const [vessels, most] = [vesselsOf(text), Math.floor(staves / fewest)];
+  return vessels !== null && staves > 0 && vessels > most ? most : null;
 }

@@ -13,7 +13,11 @@ export function numberText(value: number, decimals: number): string {
 }
 
 /** A length in the units of the spec, with its unit; inches with the nearest 32nd. */
-export function lengthWords(mm: number, decimals = 1): string {
+export const lengthWords = (mm: number, decimals = 1): string =>
+  `${lengthFigures(mm, decimals)} ${units.value}`;
+
+/** The same without its unit, for a table whose heading has it. */
+export function lengthFigures(mm: number, decimals = 1): string {
   const text = lengthText(mm, units.value, decimals);
-  return `${language.value === 'en' ? text : text.replaceAll('.', ',')} ${units.value}`;
+  return language.value === 'en' ? text : text.replaceAll('.', ',');
 }

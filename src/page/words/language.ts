@@ -34,6 +34,8 @@ export async function speak(wanted: Language): Promise<void> {
     drawingWords.value = drawn;
     wordings.value = said;
   });
+  // not by an effect: that would run before what was kept is read
+  keep('language', wanted);
 }
 
 /** As the browser asks, or as chosen before. */
@@ -44,5 +46,4 @@ export function firstLanguage(): Language {
 
 effect(() => {
   document.documentElement.lang = language.value;
-  keep('language', language.value);
 });

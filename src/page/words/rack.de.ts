@@ -49,7 +49,7 @@ export const rackGerman: RackWords = {
   asMany: 'so viele der Stapel hergibt',
   measuredAs: 'Die Breiten sind gemessen',
   measured: {
-    blank: 'quer über die flache Seite, vor dem Runden',
+    blank: 'über die flache Seite, vor dem Runden',
     backed: 'von Ecke zu Ecke, nach dem Runden',
   },
   more: 'Wie genau, wie viele Dauben, Hobeln, Spunddaube',
@@ -79,7 +79,8 @@ export const rackGerman: RackWords = {
     bung: (found, allowed) => `Spunddaube von ${found} mm: sie muss ${allowed} mm haben.`,
     'standing-unknown': (found) => `Im Stapel ist keine Daube ${found}.`,
     'standing-doubled': (found) => `Daube ${found} ist doppelt.`,
-    'standing-many': (found, allowed) => `${found} Dauben stehen: möglich sind ${allowed}.`,
+    'standing-many': (found, allowed) =>
+      `${found} Dauben stehen: ein Gefäß darf höchstens ${allowed} haben.`,
   },
   sets: 'Gewählte Sätze',
   set: (number) => `Satz ${number}`,
@@ -102,10 +103,35 @@ export const rackGerman: RackWords = {
   standing: (done, of) => (done === of ? 'Alles steht.' : `Gesetzt: ${done} von ${of}.`),
   stands: (mark) => `Daube ${mark} ist gesetzt`,
   left: (count) => `Im Stapel bleiben ${staves(count)}:`,
-  headings: ['gesetzt', 'Platz', 'Zeichen', 'Breite', 'abhobeln', 'bis hierher'],
+  headings: (unit) => [
+    ...['gesetzt', 'Platz', 'Zeichen', `Breite, ${unit}`],
+    ...[`abhobeln, ${unit}`, `bis hierher, ${unit}`],
+  ],
   caution:
     'Noch nicht gehaltene Dauben können fallen: mit einem Helfer oder einem zweiten Reif arbeiten, Finger aus den Fugen, wenn der Reif getrieben wird.',
   draw: 'Das Gefäß dieses Satzes zeichnen',
+  begun: 'Dauben, die schon stehen, in ihrer Folge',
+  begunHint: 'Sie bleiben beisammen, im ersten Satz. Oder in der Liste „steht“ antippen.',
+  standsNow: 'steht',
+  standsNowOf: (mark) => `Daube ${mark} steht schon`,
+  enough: (count, fewest, vessels) =>
+    `Im Stapel sind ${staves(count)}: ab ${fewest} je Gefäß reichen sie für höchstens ${vessels}.`,
+  broken: {
+    hint: 'Eine Daube ist gebrochen? Ihr Zeichen antippen.',
+    ask: (mark) => `${mark}: gebrochen, was tritt an ihre Stelle?`,
+    about: (mark, place, of, width) =>
+      `Gebrochen: ${mark}, Platz ${place} von ${of}, ${width} breit.`,
+    bungStave: 'Sie ist die Spunddaube; was an ihre Stelle tritt, muss es auch sein.',
+    none: 'Kein Ersatz im Stapel tritt an ihre Stelle.',
+    take: (mark) => `${mark} nehmen`,
+    plane: (off) => `${off} abhobeln`,
+    asItIs: 'wie sie ist',
+    closes: (diameter) => `der Ring schließt sich bei ${diameter}`,
+    cut: (width, from, to) =>
+      `Oder eine von ${width} Breite schneiden; ${from} bis ${to} schließen genau genug.`,
+    leaves: (mark) => `Wird eine genommen, verlässt ${mark} den Stapel.`,
+    taken: (gone, mark) => `${mark} steht nun für ${gone}, die den Stapel verlassen hat.`,
+  },
   files: 'Dateien dieses Satzes (Zip)',
   makingFiles: 'Seine Dauben werden gezeichnet …',
   noVessel: 'Dieser Satz ergibt kein Gefäß, also auch keine Dateien.',

@@ -49,7 +49,7 @@ export const rackFrench: RackWords = {
   asMany: 'autant que le tas en donne',
   measuredAs: 'Les largeurs sont mesurées',
   measured: {
-    blank: 'à travers la face plate, avant d’arrondir',
+    blank: 'sur la face plate, avant d’arrondir',
     backed: 'd’un coin à l’autre, après avoir arrondi',
   },
   more: 'Précision, nombre de douelles, rabotage, douelle de bonde',
@@ -79,7 +79,8 @@ export const rackFrench: RackWords = {
     bung: (found, allowed) => `Une douelle de bonde de ${found} mm : il faut ${allowed} mm.`,
     'standing-unknown': (found) => `Le tas n’a pas de douelle ${found}.`,
     'standing-doubled': (found) => `La douelle ${found} est là deux fois.`,
-    'standing-many': (found, allowed) => `${found} douelles montées : possible ${allowed}.`,
+    'standing-many': (found, allowed) =>
+      `${found} douelles montées : un récipient en a ${allowed} au plus.`,
   },
   sets: 'Jeux choisis',
   set: (number) => `Jeu ${number}`,
@@ -102,10 +103,35 @@ export const rackFrench: RackWords = {
   standing: (done, of) => (done === of ? 'Tout est monté.' : `Montées : ${done} sur ${of}.`),
   stands: (mark) => `La douelle ${mark} est montée`,
   left: (count) => `Restent dans le tas ${staves(count)} :`,
-  headings: ['montée', 'n°', 'marque', 'largeur', 'raboter', 'jusqu’ici'],
+  headings: (unit) => [
+    ...['montée', 'n°', 'marque', `largeur, ${unit}`],
+    ...[`raboter, ${unit}`, `jusqu’ici, ${unit}`],
+  ],
   caution:
     'Des douelles pas encore tenues peuvent tomber : travaillez avec un aide ou un second cercle, pas de doigts dans les joints quand on chasse le cercle.',
   draw: 'Dessiner le récipient de ce jeu',
+  begun: 'Douelles déjà montées, dans leur ordre',
+  begunHint: 'Elles restent côte à côte, dans le premier jeu. Ou touchez « montée » dans la liste.',
+  standsNow: 'montée',
+  standsNowOf: (mark) => `La douelle ${mark} est déjà montée`,
+  enough: (count, fewest, vessels) =>
+    `Le tas a ${staves(count)} : à ${fewest} au moins par récipient, assez pour ${vessels} au plus.`,
+  broken: {
+    hint: 'Une douelle est cassée ? Touchez sa marque.',
+    ask: (mark) => `${mark} : cassée, qu’est-ce qui la remplace ?`,
+    about: (mark, place, of, width) =>
+      `Cassée : ${mark}, place ${place} sur ${of}, large de ${width}.`,
+    bungStave: 'C’est la douelle de bonde, et celle qui la remplace doit l’être aussi.',
+    none: 'Aucune rechange du tas ne la remplace.',
+    take: (mark) => `Prendre ${mark}`,
+    plane: (off) => `raboter ${off}`,
+    asItIs: 'telle quelle',
+    closes: (diameter) => `l’anneau se ferme à ${diameter}`,
+    cut: (width, from, to) =>
+      `Ou en tailler une large de ${width} ; de ${from} à ${to} on reste assez juste.`,
+    leaves: (mark) => `Dès qu’une est prise, ${mark} quitte le tas.`,
+    taken: (gone, mark) => `${mark} prend la place de ${gone}, qui a quitté le tas.`,
+  },
   files: 'Fichiers de ce jeu (zip)',
   makingFiles: 'Ses douelles se dessinent …',
   noVessel: 'Ce jeu ne fait pas de récipient, donc pas de fichiers.',

@@ -28,6 +28,9 @@ export interface RackWords extends Readonly<
     | 'forget'
     | 'caution'
     | 'draw'
+    | 'begun'
+    | 'begunHint'
+    | 'standsNow'
     | 'files'
     | 'makingFiles'
     | 'noVessel'
@@ -60,5 +63,22 @@ export interface RackWords extends Readonly<
   readonly standing: (done: number, of: number) => string;
   readonly stands: (mark: string) => string;
   readonly left: (count: number) => string;
-  readonly headings: readonly string[];
+  readonly headings: (unit: string) => readonly string[];
+  readonly standsNowOf: (mark: string) => string;
+  /** more vessels are asked for than the rack has staves for */
+  readonly enough: (staves: number, fewest: number, vessels: number) => string;
+  readonly broken: {
+    readonly hint: string;
+    readonly ask: (mark: string) => string;
+    readonly about: (mark: string, place: number, of: number, width: string) => string;
+    readonly bungStave: string;
+    readonly none: string;
+    readonly take: (mark: string) => string;
+    readonly plane: (off: string) => string;
+    readonly asItIs: string;
+    readonly closes: (diameter: string) => string;
+    readonly cut: (width: string, from: string, to: string) => string;
+    readonly leaves: (mark: string) => string;
+    readonly taken: (gone: string, mark: string) => string;
+  };
 }

@@ -3,7 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { readWishes } from '../../../src/page/rack/wishes.js';
 
 const empty = { vessels: '1', count: '', tolerance: '', plane: '', bung: '' };
-const asked = { asMany: false, noBung: false, measured: 'blank', units: 'mm' } as const;
+const asked = {
+  asMany: false,
+  noBung: false,
+  measured: 'blank',
+  units: 'mm',
+  standing: '',
+} as const;
 
 describe('wishes', () => {
   it('leave to what is usual whatever is empty', () => {
