@@ -23,7 +23,7 @@ export function toggled(text: string, mark: string): string {
 
 const codes: readonly RequestCode[] = ['standing-unknown', 'standing-doubled', 'standing-many'];
 
-/** What is wrong with them, by the core's own rules. */
+/** What is wrong with them, by the core's own rules; each once. */
 export function standingIssues(
   stock: Stock,
   usual: MatchRequest,
@@ -32,5 +32,9 @@ export function standingIssues(
 ): RequestIssue[] {
   if (standing.length === 0) return [];
   const asked = { ...usual, standing, ...(count && { count }) };
-  return checkRequest(stock, asked).filter(({ code }) => codes.includes(code));
+  return checkRequest(stock, asked).filter(
+    ({ code, found }, i, all) =>
+      codes.includes(code) &&
+      all.findIndex((each) => each.code === code && each.found === found) === i,
+  );
 }

@@ -49,7 +49,7 @@ export const rackGerman: RackWords = {
   asMany: 'so viele der Stapel hergibt',
   measuredAs: 'Die Breiten sind gemessen',
   measured: {
-    blank: 'über die flache Seite, vor dem Runden',
+    blank: 'über die flache Seite, ungerundet',
     backed: 'von Ecke zu Ecke, nach dem Runden',
   },
   more: 'Wie genau, wie viele Dauben, Hobeln, Spunddaube',

@@ -43,6 +43,10 @@ describe('what is wrong with them', () => {
       { code: 'standing-unknown', found: 'Q7', allowed: '' },
       { code: 'standing-doubled', found: 'B1', allowed: '' },
     ]);
+    expect(issues(['Q7', 'Q7', 'Q7']).map(({ code }) => code)).toEqual([
+      'standing-unknown',
+      'standing-doubled',
+    ]);
     expect(issues(['B1', 'B2', 'B3', 'B4'], { min: 3, max: 3 })).toEqual([
       { code: 'standing-many', found: '4', allowed: '<= 3' },
     ]);
