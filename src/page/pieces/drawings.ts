@@ -49,13 +49,21 @@ export function drawingNamed(wanted: string | null): { piece: string; drawing: D
 let turn = 0;
 let helper = startHelper(show, drawAlone);
 let last: DrawQuestion | null = null;
+let asked = 0;
+const soon = new MessageChannel();
 
 effect(() => {
   if (!vessel.value) return;
   last = { task: 'draw', turn: ++turn, spec: vessel.value.spec, language: language.value };
   lagging.value = true;
-  helper.ask(last);
+  soon.port2.postMessage(null);
 });
+
+/** Once the picture stands, which has the processor to itself until then; of several changes in one go the last counts. */
+soon.port1.onmessage = () => {
+  if (last && last.turn > asked) helper.ask(last);
+  asked = last?.turn ?? 0;
+};
 
 function show(answer: DrawAnswer): void {
   if (answer.turn !== turn) return;
