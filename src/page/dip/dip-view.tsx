@@ -14,6 +14,7 @@ import { units, vessel } from '../state/store.js';
 import { lengthWords, numberText, words } from '../words/index.js';
 import { DipPicture } from './dip-picture.js';
 import { Scroll } from '../tables/plain-table.js';
+import { Headings } from '../tables/headings.js';
 
 const chosen = signal<Posture | null>(null);
 const typed = signal('');
@@ -109,15 +110,7 @@ function DipTableView(): JSX.Element {
     <Scroll title={dip.table}>
       <table>
         <caption>{dip.table}</caption>
-        <thead>
-          <tr>
-            {dip.headings(units.value).map((heading) => (
-              <th key={heading} scope="col">
-                {heading}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Headings of={dip.headings(units.value)} />
         <tbody>
           {table.rows.map((row) => (
             <tr key={row.dip}>

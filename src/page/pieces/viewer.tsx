@@ -6,6 +6,7 @@ import { PieceFiles } from '../output/piece-files.js';
 import { words } from '../words/index.js';
 import { SheetCanvas } from './sheet-canvas.js';
 import { closeDrawing, openSheet, stepDrawing } from './viewer-state.js';
+import { Headings } from '../tables/headings.js';
 
 export function Viewer(): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -61,15 +62,7 @@ function LegendText({ drawing: { legend } }: { drawing: Drawing }): JSX.Element 
       {legend.tables.map(({ title, headings, rows }) => (
         <table key={title}>
           <caption>{title}</caption>
-          <thead>
-            <tr>
-              {headings.map((heading) => (
-                <th key={heading} scope="col">
-                  {heading}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Headings of={headings} />
           <tbody>
             {rows.map((row, i) => (
               <tr key={i}>

@@ -9,6 +9,7 @@ import { found, markSetUp, putInPlace } from './choosing.js';
 import { staves } from './rack-state.js';
 import { swapFor } from './replacing.js';
 import type { SetProps } from './set-card.js';
+import { Headings } from '../tables/headings.js';
 
 export function SetStaves({ set, number }: SetProps): JSX.Element {
   const { rack } = words.value;
@@ -31,15 +32,7 @@ export function SetStaves({ set, number }: SetProps): JSX.Element {
         {told.value}
       </p>
       <table>
-        <thead>
-          <tr>
-            {rack.headings(units.value).map((heading) => (
-              <th key={heading} scope="col">
-                {heading}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Headings of={rack.headings(units.value)} />
         <tbody>
           {set.staves.map((stave, i) => (
             <StaveRow

@@ -1,5 +1,6 @@
 /** A table with a title; its rows begin with what they are about. */
 import type { ComponentChildren, JSX } from 'preact';
+import { Headings } from './headings.js';
 
 interface Props {
   readonly title: string;
@@ -12,17 +13,7 @@ export function PlainTable({ title, headings, rows }: Props): JSX.Element {
     <Scroll title={title}>
       <table>
         <caption>{title}</caption>
-        {headings && (
-          <thead>
-            <tr>
-              {headings.map((heading) => (
-                <th key={heading} scope="col">
-                  {heading}
-                </th>
-              ))}
-            </tr>
-          </thead>
-        )}
+        {headings && <Headings of={headings} />}
         <tbody>
           {rows.map(([first, ...rest], i) => (
             <tr key={i}>
