@@ -1,6 +1,7 @@
 /** How soon the vessel in space follows a keystroke: in a Chromium that draws it in software, as on a machine without graphics. */
 import { chromium, type Page } from 'playwright-core';
 import { late, median } from './processes.js';
+import { untilDrawn } from './until-drawn.js';
 
 type Row = readonly [what: string, result: string, target: string];
 
@@ -48,12 +49,7 @@ const typing = (value: number): string => `(async () => {
   const frame = () => new Promise((go) => requestAnimationFrame(go));
   await frame();
   await frame();
-  const patterns = new Promise((done) =>
-    new PerformanceObserver((list, observer) => {
-      if (list.getEntriesByName('drawn').length === 0) return;
-      observer.disconnect();
-      done();
-    }).observe({ type: 'mark' }));
+  const patterns = ${untilDrawn};
   const shown = new Promise((done) =>
     new MutationObserver((changes, observer) => {
       observer.disconnect();

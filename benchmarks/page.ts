@@ -8,6 +8,7 @@ import { chromium, type CDPSession, type Page } from 'playwright-core';
 import { buildPage } from '../scripts/build-page.js';
 import { spaceRow } from './page-space.js';
 import { late, median } from './processes.js';
+import { untilDrawn } from './until-drawn.js';
 
 type Row = readonly [what: string, result: string, target: string];
 
@@ -85,12 +86,7 @@ const typing = (value: number): string => `(async () => {
   const box = document.getElementById('drawing-bilge');
   const held = () => document.querySelector('.capacity').textContent;
   const before = held();
-  const drawn = new Promise((done) =>
-    new PerformanceObserver((list, observer) => {
-      if (list.getEntriesByName('drawn').length === 0) return;
-      observer.disconnect();
-      done();
-    }).observe({ type: 'mark' }));
+  const drawn = ${untilDrawn};
   const start = performance.now();
   box.value = '${value}';
   box.dispatchEvent(new Event('input', { bubbles: true }));

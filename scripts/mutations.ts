@@ -21,12 +21,7 @@ const inCapacity = inFolder('capacity');
 const inPieces = inFolder('pieces');
 const inRack = inFolder('rack');
 const inSets = inFolder('sets');
-const inPage = (file: string, name: string, text: string, replacement: string): Mutation => ({
-  file: `src/page/${file}`,
-  name,
-  text,
-  replacement,
-});
+const inPage = inFolder('page');
 
 export const mutations: readonly Mutation[] = [
   // the wall and its bending

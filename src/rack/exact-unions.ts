@@ -14,6 +14,7 @@ import { leastDeviation } from './least-deviation.js';
 import type { Pool } from './pool.js';
 import { seeded, type Random } from './random.js';
 import { split } from './split.js';
+import { sum } from './sum.js';
 import { coarseGrid, pricingOf } from './union-grid.js';
 import { questionsFor, windowsFor, type SharedQuestion, type Windows } from './union-jobs.js';
 import { largestLoss, unionsWithin, type Union } from './union-list.js';
@@ -92,7 +93,7 @@ class Unions {
   ) {
     this.windows = windowsFor(pool, (deviation + 1) * COMPARED_TO);
     this.random = seeded(pool.request.seed ?? 1);
-    this.offMiddle = pool.offMiddle.reduce((sum, off) => sum + off, 0);
+    this.offMiddle = pool.offMiddle.reduce((all, off) => all + off, 0);
   }
 
   /** Hard questions are put off until a good answer is known. */
@@ -217,7 +218,7 @@ class Unions {
 
   private aims(counts: readonly number[], offMiddle: number): Aims {
     const { pool, sets, deviation } = this;
-    const left = pool.staves.length - counts.reduce((sum, n) => sum + n, 0);
+    const left = pool.staves.length - sum(counts);
     const rest = left === 0 ? 0 : (this.offMiddle - offMiddle) / left;
     return { sets, planing: 0, deviation, spread: counts[0]! - counts.at(-1)!, rest };
   }

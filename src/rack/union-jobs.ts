@@ -7,6 +7,7 @@ import type { StaveClass } from './classes.js';
 import { kindsOf, type Grid, type Kind } from './kinds.js';
 import { bungsNeeded } from './plan.js';
 import type { Pool } from './pool.js';
+import { sum } from './sum.js';
 import { coarseGrid, withSteps } from './union-grid.js';
 import type { UnionQuestion } from './union.js';
 import { closingWindows, sharedWindow, type SharedWindow, type Window } from './window.js';
@@ -41,7 +42,7 @@ export function questionsFor(
   const grid = coarseGrid(classes);
   const kinds = grid && kindsByCount(pool, grid, each);
   return countsOf(pool, sets).flatMap((counts) => {
-    const count = counts.reduce((sum, n) => sum + n, 0);
+    const count = sum(counts);
     const question = { classes, count, window, bungs };
     if (!grid) return [{ counts, question, kinds: [] }];
     const ways = waysToSum(counts.map((n) => kinds!.get(n) ?? []));
@@ -92,7 +93,7 @@ function waysToSum(kinds: readonly (readonly Kind[])[]): ReadonlyMap<number, rea
   }
   const ways = new Map<number, Kind[][]>();
   for (const some of chosen) {
-    const steps = some.reduce((sum, kind) => sum + kind.steps, 0);
+    const steps = sum(some.map((kind) => kind.steps));
     const same = ways.get(steps);
     if (same) same.push(some);
     else ways.set(steps, [some]);
@@ -103,7 +104,7 @@ function waysToSum(kinds: readonly (readonly Kind[])[]): ReadonlyMap<number, rea
 /** Between what the sums beside the steps lie, of any of the choices. */
 function besideOf(chosen: readonly Kind[][]): Window {
   const sumOf = (kinds: readonly Kind[], end: 'low' | 'high'): number =>
-    kinds.reduce((sum, { beside }) => sum + beside[end], 0);
+    sum(kinds.map(({ beside }) => beside[end]));
   return {
     low: Math.min(...chosen.map((kinds) => sumOf(kinds, 'low'))),
     high: Math.max(...chosen.map((kinds) => sumOf(kinds, 'high'))),

@@ -3,6 +3,7 @@ import { halfAngle } from '../rack/closing.js';
 import type { MatchRequest, MatchedSet } from '../rack/request.js';
 import { measureRing, ringFacts } from '../rack/ring-measure.js';
 import type { StockStave } from '../rack/stock.js';
+import { sum } from '../rack/sum.js';
 import { swapStave, type Replacement, type Swap } from './swap.js';
 
 /** What takes the place of the stave at `broken`, from 0, as `swapStave` finds it. */
@@ -38,7 +39,7 @@ export function withReplacement(
     bungStave: set.bungStave === gone ? mark : set.bungStave,
     ringMeasure: ring.measure,
     ring,
-    laidWidth: widths.reduce((sum, each) => sum + each, 0),
+    laidWidth: sum(widths),
     cures: set.cures.filter(({ takeOut, putIn }) => takeOut !== gone && putIn !== mark),
   };
 }

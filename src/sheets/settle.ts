@@ -78,7 +78,7 @@ function leastBad(variants: readonly Lettering[], search: Search): Settled | nul
   let least: { place: Settled; faults: number } | null = null;
   for (const variant of variants) {
     for (const { region, shift, box, obstacles } of placesFor(variant, search)) {
-      const leader = variant.leader && moved(variant, shift).leader;
+      const leader = movedLeader(variant, shift);
       const faults = faultsAt(box, leader, obstacles, least?.faults);
       if (!least || faults < least.faults)
         least = { place: { region, lettering: moved(variant, shift) }, faults };
@@ -150,14 +150,15 @@ function shortened(lettering: Lettering, regions: readonly Region[]): Lettering[
 
 /** The lettering elsewhere; its leader still ends where it ended. */
 function moved(lettering: Lettering, shift: Point): Lettering {
-  const move = (point: Point) => add(point, shift);
-  const { leader } = lettering;
-  const at = move(lettering.at);
-  if (!leader) return { ...lettering, at };
-  const vertices = leader.vertices;
+  const at = add(lettering.at, shift);
+  const leader = movedLeader(lettering, shift);
+  return leader ? { ...lettering, at, leader } : { ...lettering, at };
+}
+
+function movedLeader({ leader, at }: Lettering, shift: Point): Curve | undefined {
+  if (!leader) return undefined;
+  const { vertices } = leader;
   const [first, last] = [vertices[0]!, vertices.at(-1)!];
-  const startsAtText = distance(first, lettering.at) <= distance(last, lettering.at);
-  const target = startsAtText ? vertices.length - 1 : 0;
-  const points = vertices.map((vertex, i) => (i === target ? vertex : move(vertex)));
-  return { ...lettering, at, leader: polyline(points) };
+  const target = distance(first, at) <= distance(last, at) ? vertices.length - 1 : 0;
+  return polyline(vertices.map((vertex, i) => (i === target ? vertex : add(vertex, shift))));
 }

@@ -105,7 +105,8 @@ export function shiftedBox(box: Bounds, { x, y }: Point): Bounds {
   return { minX: box.minX + x, maxX: box.maxX + x, minY: box.minY + y, maxY: box.maxY + y };
 }
 
-type Corners = readonly [Point, Point, Point, Point];
+/** Of a box at any angle. */
+export type Corners = readonly [Point, Point, Point, Point];
 
 export function shiftedCorners([a, b, c, d]: Corners, shift: Point): Corners {
   return [add(a, shift), add(b, shift), add(c, shift), add(d, shift)];

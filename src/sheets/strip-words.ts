@@ -9,7 +9,7 @@ import type { LaidStroke } from './lay.js';
 import { linesIn, meets, type Line } from './obstacles.js';
 import { comeNear, heightOf, holds, widthOf } from './rectangle.js';
 import type { Ink, SheetLettering } from './sheet.js';
-import { shiftedBox, shiftedCorners } from './shifts.js';
+import { shiftedBox, shiftedCorners, type Corners } from './shifts.js';
 
 const height = 2.5;
 /** From the strip's lower edge to the baseline, mm. */
@@ -37,10 +37,8 @@ export function stripWords(
   return noInk;
 }
 
-type Box = ReturnType<typeof letteringBox>;
-
 /** How far from the strip's middle the box stands clear: there first, then either side of it; null when nowhere. */
-function clearOffset(strip: Bounds, box: Box, obstacles: readonly Line[]): number | null {
+function clearOffset(strip: Bounds, box: Corners, obstacles: readonly Line[]): number | null {
   const bounds = boundsOfPoints(box)!;
   const half = lengthOf(strip) / 2;
   const clear = (offset: number): boolean => isClear(strip, box, bounds, offset, obstacles);
@@ -53,7 +51,7 @@ function clearOffset(strip: Bounds, box: Box, obstacles: readonly Line[]): numbe
 
 function isClear(
   strip: Bounds,
-  box: Box,
+  box: Corners,
   bounds: Bounds,
   offset: number,
   obstacles: readonly Line[],

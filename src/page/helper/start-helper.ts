@@ -37,10 +37,13 @@ export function answerTo<Answer, Asked extends Question>(
   });
 }
 
+/** Of the script of the single file, made once for all helpers. */
+let address: string | null = null;
+
 function newWorker(): Worker {
   const script = document.querySelector<HTMLScriptElement>('script[type=module]')!;
   if (script.src !== '') return new Worker(script.src, { type: 'module' });
-  // the single file: its script has no imports, so that any kind of worker can run it
-  const text = new Blob([script.textContent], { type: 'text/javascript' });
-  return new Worker(URL.createObjectURL(text));
+  address ??= URL.createObjectURL(new Blob([script.textContent], { type: 'text/javascript' }));
+  // the single file's script has no imports, so that any kind of worker can run it
+  return new Worker(address);
 }

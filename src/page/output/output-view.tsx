@@ -9,6 +9,7 @@ import {
   type Format,
   type OutFile,
 } from '../../index.js';
+import { Choice } from '../choice.js';
 import { download } from '../file/download.js';
 import { saveSpec } from '../file/files.js';
 import { answerTo } from '../helper/start-helper.js';
@@ -28,6 +29,7 @@ import {
 } from './output-state.js';
 import { pack, type PackQuestion } from './pack-aside.js';
 import { SizeBoxes } from './size-boxes.js';
+import { TypedBox } from './typed-box.js';
 
 export function OutputView(): JSX.Element {
   const { output } = words.value;
@@ -58,31 +60,6 @@ export function OutputView(): JSX.Element {
       <SizeBoxes />
       <PackButtons />
     </>
-  );
-}
-
-interface ChoiceProps<Name extends string> {
-  readonly id: string;
-  readonly label: string;
-  readonly chosen: Name;
-  readonly names: readonly Name[];
-  readonly say: (name: Name) => string;
-  readonly choose: (name: string) => void;
-}
-
-function Choice<Name extends string>(props: ChoiceProps<Name>): JSX.Element {
-  const { id, label, chosen, names, say, choose } = props;
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <select id={id} value={chosen} onChange={({ currentTarget }) => choose(currentTarget.value)}>
-        {names.map((name) => (
-          <option key={name} value={name}>
-            {say(name)}
-          </option>
-        ))}
-      </select>
-    </div>
   );
 }
 
@@ -161,23 +138,6 @@ interface SideProps {
 }
 
 function Side({ id, label, typed }: SideProps): JSX.Element {
-  const wrong = readSide(typed.value) === null;
-  return (
-    <div class={`field${wrong ? ' bad' : ''}`}>
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        class="number"
-        value={typed.value}
-        placeholder="100"
-        inputMode="decimal"
-        aria-invalid={wrong}
-        aria-describedby={`${id}-said`}
-        onInput={({ currentTarget }) => (typed.value = currentTarget.value)}
-      />
-      <div class="sayings" id={`${id}-said`} aria-live="polite">
-        {wrong && <p>{words.value.output.badSide}</p>}
-      </div>
-    </div>
-  );
+  const wrong = readSide(typed.value) === null ? words.value.output.badSide : null;
+  return <TypedBox {...{ id, label, typed, wrong }} usual="100" inputMode="decimal" />;
 }

@@ -1,13 +1,6 @@
 /** Small pictures of all pieces, drawn by a helper beside the page. */
-import {
-  drawVessel,
-  pieces,
-  pieceWords,
-  solveVessel,
-  wordsIn,
-  type Language,
-  type Spec,
-} from '../../index.js';
+import { drawVessel, pieces, pieceWords, wordsIn, type Language, type Spec } from '../../index.js';
+import { vesselOf } from '../helper/vessel-of.js';
 import { sheetLines, type SheetLines } from './sheet-lines.js';
 
 export interface DrawQuestion {
@@ -42,12 +35,11 @@ export async function draw(
   newest = turn;
   const words = await wordsIn(pieceWords, language);
   if (newest !== turn) return;
-  const solved = solveVessel(spec);
-  if (!('vessel' in solved)) throw new Error('a spec that is no vessel was sent to be drawn');
+  const vessel = vesselOf(spec);
   let drawn: [string, SmallSheet[]][] = [];
   let end = performance.now() + longestTurn;
   for (const { name } of pieces) {
-    const drawings = drawVessel(solved.vessel, { words, pieces: [name] });
+    const drawings = drawVessel(vessel, { words, pieces: [name] });
     const sheets = drawings.map((each) => ({
       name: each.name,
       title: each.title,

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { words } from '../words/index.js';
 import type { SmallSheet } from './draw-aside.js';
 import { lagging, pieceNames, sheetsOf } from './drawings.js';
+import { SmallLines } from './small-lines.js';
 import { openDrawing } from './viewer-state.js';
 
 export function Strip(): JSX.Element {
@@ -29,16 +30,12 @@ function Piece({ name }: { name: string }): JSX.Element {
   );
 }
 
-function Sheet({ sheet: { name, title, viewBox, layers } }: { sheet: SmallSheet }): JSX.Element {
+function Sheet({ sheet }: { sheet: SmallSheet }): JSX.Element {
   return (
     <li>
-      <button type="button" class="sheet" onClick={() => openDrawing(name)}>
-        <svg viewBox={viewBox} aria-hidden="true">
-          {layers.map(({ layer, data }) => (
-            <path key={layer} class={layer} d={data} />
-          ))}
-        </svg>
-        <span>{title}</span>
+      <button type="button" class="sheet" onClick={() => openDrawing(sheet.name)}>
+        <SmallLines lines={sheet} />
+        <span>{sheet.title}</span>
       </button>
     </li>
   );

@@ -2,18 +2,19 @@
 import {
   checkRequest,
   matchStaves,
-  planVessel,
   requestFor,
   type MatchProgress,
   type MatchResult,
   type RequestIssue,
+  type Spec,
   type Stock,
   type Wishes,
 } from '../../index.js';
+import { vesselOf } from '../helper/vessel-of.js';
 
 export interface ChooseQuestion {
   readonly task: 'choose';
-  readonly spec: string;
+  readonly spec: Spec;
   readonly stock: Stock;
   readonly wishes: Wishes;
 }
@@ -32,9 +33,7 @@ export async function choose(
   { spec, stock, wishes }: ChooseQuestion,
   reply: (answer: ChooseAnswer) => void,
 ): Promise<void> {
-  const { vessel } = planVessel(spec, '');
-  if (!vessel) throw new Error('a spec that is no vessel was sent to the search');
-  const request = requestFor(vessel, wishes);
+  const request = requestFor(vesselOf(spec), wishes);
   const wrong = checkRequest(stock, request);
   if (wrong.length > 0) return reply({ wrong });
   const result = await matchStaves(stock, request, {

@@ -23,9 +23,14 @@ let helper: Helper | null = null;
 export function startChoosing(): void {
   const wishes = 'wishes' in wished.value ? wished.value.wishes : null;
   if (!vessel.value || !stock.value || !wishes || running.value) return;
-  const spec = writeSpec(vessel.value.spec);
-  const { title } = vessel.value.spec;
-  const asked = { spec, title, measured: wishes.measured ?? 'blank', wishes } as const;
+  const { spec } = vessel.value;
+  const { title } = spec;
+  const asked = {
+    spec: writeSpec(spec),
+    title,
+    measured: wishes.measured ?? 'blank',
+    wishes,
+  } as const;
   const wanted = typeof wishes.vessels === 'number' ? wishes.vessels : null;
   begin();
   const hear = (answer: ChooseAnswer): void => {

@@ -8,6 +8,7 @@ import {
   type Message,
   type OutFile,
   type SetFileOptions,
+  type Vessel,
   type Wishes,
 } from '../../index.js';
 
@@ -35,9 +36,13 @@ export function keptChosen(text: string | null): Chosen | null {
   }
 }
 
+/** What the sets were chosen for; null where the spec is no vessel any more. */
+export const vesselFor = ({ spec }: Chosen): Vessel | null => planVessel(spec, '').vessel;
+
 /** `number` from 1; null where there is no such set, or the spec is no vessel any more. */
-export function chosenSet({ spec, measured, result }: Chosen, number: number): ChosenSet | null {
-  const { vessel } = planVessel(spec, '');
+export function chosenSet(chosen: Chosen, number: number): ChosenSet | null {
+  const { measured, result } = chosen;
+  const vessel = vesselFor(chosen);
   const set = result.sets[number - 1];
   return vessel && set ? { spec: vessel.spec, measured, set, number } : null;
 }

@@ -1,6 +1,5 @@
 /** A broken stave of a chosen set, and the stave that takes its place. Knows nothing of the page. */
 import {
-  planVessel,
   requestFor,
   swapInSet,
   withReplacement,
@@ -9,7 +8,7 @@ import {
   type StockStave,
   type Swap,
 } from '../../index.js';
-import type { Chosen } from './chosen.js';
+import { vesselFor, type Chosen } from './chosen.js';
 
 /** Which stave of which set, both from 1. */
 export interface Place {
@@ -30,9 +29,9 @@ export function swapFor(
 }
 
 /** What was asked for; of sets that an older page kept, what is usual. */
-function requestOf({ spec, wishes, measured }: Chosen): MatchRequest | null {
-  const { vessel } = planVessel(spec, '');
-  return vessel && requestFor(vessel, wishes ?? { measured });
+function requestOf(chosen: Chosen): MatchRequest | null {
+  const vessel = vesselFor(chosen);
+  return vessel && requestFor(vessel, chosen.wishes ?? { measured: chosen.measured });
 }
 
 /** What lies on the rack and belongs to no set. */

@@ -1,5 +1,6 @@
 /** What the sets are to be like, and the button that has them chosen. */
 import type { JSX } from 'preact';
+import { Choice } from '../choice.js';
 import { units, vessel } from '../state/store.js';
 import { lengthWords, words } from '../words/index.js';
 import { failed, progress, running, startChoosing, stopChoosing, wrong } from './choosing.js';
@@ -28,19 +29,15 @@ export function WishesForm(): JSX.Element {
       <div class="fields">
         <Box box="vessels" label={rack.vessels} off={asMany.value} note={enoughText()} />
         <Tick label={rack.asMany} on={asMany} />
-        <div class="field row">
-          <label for="rack-measured">{rack.measuredAs}</label>
-          <select
-            id="rack-measured"
-            value={measured.value}
-            onChange={({ currentTarget }) =>
-              (measured.value = currentTarget.value === 'backed' ? 'backed' : 'blank')
-            }
-          >
-            <option value="blank">{rack.measured.blank}</option>
-            <option value="backed">{rack.measured.backed}</option>
-          </select>
-        </div>
+        <Choice
+          id="rack-measured"
+          label={rack.measuredAs}
+          chosen={measured.value}
+          names={['blank', 'backed']}
+          say={(name) => rack.measured[name]}
+          choose={(name) => void (measured.value = name)}
+          class="row"
+        />
         <StandingBox />
       </div>
       <details>

@@ -1,6 +1,7 @@
 /** Everything that a spec can say, in groups; what is not given shows its default. */
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
+import { Choice } from '../choice.js';
 import { groupsOf, type Group, type Section } from '../state/fields.js';
 import { headsApart, setHeadsApart } from '../state/heads-apart.js';
 import { vessel } from '../state/store.js';
@@ -62,16 +63,14 @@ function FieldSection({ section: { end, fields } }: { section: Section }): JSX.E
 function HeadsChoice(): JSX.Element {
   const { heads, headsAlike, headsApart: apart } = words.value.settings;
   return (
-    <div class="field heads-choice">
-      <label for="heads-apart">{heads}</label>
-      <select
-        id="heads-apart"
-        value={headsApart.value ? 'apart' : 'alike'}
-        onChange={({ currentTarget }) => setHeadsApart(currentTarget.value === 'apart')}
-      >
-        <option value="alike">{headsAlike}</option>
-        <option value="apart">{apart}</option>
-      </select>
-    </div>
+    <Choice
+      id="heads-apart"
+      label={heads}
+      chosen={headsApart.value ? 'apart' : 'alike'}
+      names={['alike', 'apart']}
+      say={(name) => (name === 'apart' ? apart : headsAlike)}
+      choose={(name) => setHeadsApart(name === 'apart')}
+      class="heads-choice"
+    />
   );
 }

@@ -1,7 +1,8 @@
 /** The chosen body: its numbers, and its drawing, which opens full size. */
 import type { JSX } from 'preact';
 import { drawingNamed } from '../pieces/drawings.js';
-import { SmallDrawing } from './small-drawing.js';
+import { sheetLines } from '../pieces/sheet-lines.js';
+import { SmallLines } from '../pieces/small-lines.js';
 import { openDrawing } from '../pieces/viewer-state.js';
 import { vessel } from '../state/store.js';
 import { PlainTable } from '../tables/plain-table.js';
@@ -18,7 +19,7 @@ export function ChosenPart(): JSX.Element {
       <PlainTable title={title} rows={rows} />
       {drawing && (
         <button type="button" class="sheet" onClick={() => openDrawing(drawing.name)}>
-          <SmallDrawing drawing={drawing} />
+          <SmallLines lines={sheetLines(drawing)} />
           <span>{drawing.title}</span>
         </button>
       )}

@@ -3,7 +3,8 @@ import { effect, useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { drawingsOf } from '../pieces/drawings.js';
-import { SmallDrawing } from './small-drawing.js';
+import { sheetLines } from '../pieces/sheet-lines.js';
+import { SmallLines } from '../pieces/small-lines.js';
 import { look } from '../bar/look.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
@@ -90,7 +91,7 @@ function Section(): JSX.Element {
   return (
     <div class="space without">
       <p>{words.value.space.without}</p>
-      {section && <SmallDrawing drawing={section} />}
+      {section && <SmallLines lines={sheetLines(section)} />}
     </div>
   );
 }
