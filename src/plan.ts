@@ -2,6 +2,7 @@
 import type { Message } from './spec/issue.js';
 import { putIntoWords, readSpec } from './spec/read.js';
 import type { Wordings } from './spec/wording.js';
+import type { Source } from './spec/yaml-source.js';
 import { solveVessel } from './vessel/solve.js';
 import type { Vessel } from './vessel/vessel.js';
 
@@ -11,8 +12,8 @@ export interface Plan {
   readonly messages: readonly Message[];
 }
 
-/** Reads and solves a spec. `file` is only named in the messages, which are English unless other wordings are given. */
-export function planVessel(text: string, file: string, wordings?: Wordings): Plan {
+/** Reads and solves a spec, which may have been parsed before. `file` is only named in the messages, which are English unless other wordings are given. */
+export function planVessel(text: string | Source, file: string, wordings?: Wordings): Plan {
   const read = readSpec(text);
   if (!read.spec)
     return { vessel: null, messages: putIntoWords(read.issues, read, file, wordings) };

@@ -25,9 +25,12 @@ export interface ReadSpec {
 /** More than this many faults are of one cause. */
 const mostIssues = 200;
 
-/** Never throws for any text. Every fault of the file is among the issues, each with a place in the file. */
-export function readSpec(text: string): ReadSpec {
-  const source = parseSource(text);
+/**
+ * Never throws for any text, which may have been parsed before. Every fault of the file is among the issues, each with a place
+ * in the file.
+ */
+export function readSpec(text: string | Source): ReadSpec {
+  const source = typeof text === 'string' ? parseSource(text) : text;
   const locate = (path: SpecPath): Place => placeInTree(source.document, source.placeAt, path);
   if (!source.document) return { spec: null, issues: source.issues, units: 'mm', locate };
   const tree = plainTree(source.document, source.placeAt);

@@ -6,14 +6,15 @@ import type { HeadSpec, HoopSpec, Spec, StaveSpec } from './spec.js';
 type Length = (mm: number) => number | string;
 
 export function writeSpec(spec: Spec): string {
-  const length: Length = (mm) => writtenLength(mm, spec.units);
-  const document = new Document(fileOf(spec, length));
+  const document = new Document(keysOf(spec));
   layOut(document);
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
 }
 
-function fileOf(spec: Spec, length: Length): Record<string, unknown> {
+/** Every key of a spec as the file has it: groups, lists, words, numbers, and lengths in the spec's own units. */
+export function keysOf(spec: Spec): Record<string, unknown> {
   const { vessel, title, units, height, outside, chime, howel, heads, hoops, bung, sheet } = spec;
+  const length: Length = (mm) => writtenLength(mm, units);
   const sizes =
     outside.kind === 'cask'
       ? { bilge: length(outside.bilge), ends: length(outside.ends), profile: outside.profile }

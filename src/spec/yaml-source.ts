@@ -5,7 +5,10 @@ import { fault } from './fault.js';
 import type { Issue } from './issue.js';
 import { placesIn, type PlaceAt } from './lines.js';
 
+/** A text and what it is as YAML. */
 export interface Source {
+  readonly text: string;
+  /** null while it is broken, or refused */
   readonly document: Document.Parsed | null;
   readonly issues: readonly Issue[];
   readonly placeAt: PlaceAt;
@@ -21,14 +24,14 @@ const mostSyntaxErrors = 20;
 
 export function parseSource(text: string): Source {
   const placeAt = placesIn(text);
-  const refused = (issue: Issue): Source => ({ document: null, issues: [issue], placeAt });
+  const refused = (issue: Issue): Source => ({ text, document: null, issues: [issue], placeAt });
   if (text.length > mostCharacters) {
     return refused(fault('file-too-big', [], { found: text.length, most: mostCharacters }));
   }
   const strange = /[\0\uFFFD]/.exec(text);
   if (strange) return refused(fault('not-a-text-file', [], { ...placeAt(strange.index) }));
-  if (tooManyLexemes(text)) return refused(fault('file-too-long', [], { most: mostLexemes }));
-  const tokens = [...new Parser().parse(text)];
+  const tokens = tokensOf(text);
+  if (!tokens) return refused(fault('file-too-long', [], { most: mostLexemes }));
   if (nestedTooDeep(tokens)) return refused(fault('nested-too-deep', [], { most: mostNested }));
   return compose(tokens, text, placeAt);
 }
@@ -40,19 +43,26 @@ function compose(tokens: CST.Token[], text: string, placeAt: PlaceAt): Source {
     uniqueKeys: false,
   });
   const [document = null, second] = composer.compose(tokens, true, text.length);
-  if (!document) return { document, issues: [fault('file-empty', [])], placeAt };
+  if (!document) return { text, document, issues: [fault('file-empty', [])], placeAt };
   const issues = document.errors
     .slice(0, mostSyntaxErrors)
     .map(({ code, pos }) => fault('yaml-syntax', [], { problem: code, ...placeAt(pos[0]) }));
   if (second) issues.push(fault('several-documents', [], { ...placeAt(second.range[0]) }));
   if (document.directives.yaml.explicit) issues.push(fault('yaml-directive', []));
-  return { document: document.errors.length > 0 ? null : document, issues, placeAt };
+  return { text, document: document.errors.length > 0 ? null : document, issues, placeAt };
 }
 
-function tooManyLexemes(text: string): boolean {
+/** Null where there are too many lexemes. */
+function tokensOf(text: string): CST.Token[] | null {
+  const parser = new Parser();
+  const tokens: CST.Token[] = [];
   let count = 0;
-  for (const _ of new Lexer().lex(text)) if (++count > mostLexemes) return true;
-  return false;
+  for (const lexeme of new Lexer().lex(text)) {
+    if (++count > mostLexemes) return null;
+    tokens.push(...parser.next(lexeme));
+  }
+  tokens.push(...parser.end());
+  return tokens;
 }
 
 /** Walks without recursion, since depth is what it looks for. */

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parseDocument } from 'yaml';
 import { readSpec } from '../../src/spec/read.js';
-import { writeSpec } from '../../src/spec/write.js';
+import { keysOf, writeSpec } from '../../src/spec/write.js';
 import { anySpecText } from './arbitrary.js';
 import { bucket, inchKeg, specOf, wineCask, withLine } from './texts.js';
 
@@ -47,6 +48,22 @@ describe('a spec written and read again', () => {
       }),
       { seed: 5, numRuns: 800 },
     );
+  });
+});
+
+/** All values with the keys that lead to them. */
+const leaves = (value: unknown, key = ''): [key: string, value: unknown][] =>
+  typeof value === 'object' && value !== null
+    ? Object.entries(value).flatMap(([name, each]) => leaves(each, `${key}.${name}`))
+    : [[key, value]];
+
+describe('the keys of a spec', () => {
+  it.each([wineCask, bucket, inchKeg])('are those of the written file, in its words', (text) => {
+    const spec = specOf(text);
+    const file = parseDocument(writeSpec(spec), { schema: 'failsafe' }).toJS() as unknown;
+    const keys = leaves(keysOf(spec)).map(([key, value]) => [key, String(value)]);
+    expect(keys.length).toBeGreaterThan(30);
+    expect(keys).toEqual(leaves(file));
   });
 });
 

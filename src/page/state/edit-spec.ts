@@ -1,31 +1,48 @@
 /** Changes a spec's text at one key and leaves the rest of it, comments and all, as it was typed. */
 import { isMap, isScalar, isSeq, parseDocument, YAMLMap, type Document, type Scalar } from 'yaml';
+import { parseSource, type Source } from '../../index.js';
 
 export type Path = readonly (string | number)[];
 export type Plain = string | number | readonly (string | number)[];
 
-/** As text and nothing more: `007` and `1.50` stay what they are. */
+/** To be changed: as text and nothing more, so that `007` and `1.50` stay what they are. */
 export function parseSpec(text: string): Document.Parsed | null {
   const document = parseDocument(text, { schema: 'failsafe', logLevel: 'silent' });
   return document.errors.length > 0 ? null : document;
 }
 
+let seen: readonly Source[] = [];
+
+/**
+ * A text as the vessel is made from it, to look into and never to change. A key is typed into one text and shown from the next:
+ * neither is parsed twice for that.
+ */
+export function lookInto(text: string): Source {
+  const found = seen.find((source) => source.text === text) ?? parseSource(text);
+  seen = [found, ...seen.filter((source) => source !== found)].slice(0, 2);
+  return found;
+}
+
 /** The text that stands at a key, or null where there is none. */
 export function textAt(document: Document.Parsed | null, path: Path): string | null {
   const node = document?.getIn(path, true);
-  if (isScalar(node)) return (node.value as string | null) ?? '';
-  if (isSeq(node)) return node.items.map((item) => String((item as Scalar).value)).join(', ');
+  if (isScalar(node)) return written(node);
+  if (isSeq(node)) return node.items.map((item) => written(item as Scalar)).join(', ');
   return null;
 }
+
+/** Not what YAML made of it: `007` and `1.50` stay what they are. */
+const written = ({ source, value }: Scalar): string => source ?? String(value ?? '');
 
 export const has = (document: Document.Parsed | null, path: Path): boolean =>
   document?.hasIn(path) ?? false;
 
 /** Null where the text is not YAML, so that there is no telling where the key would be. */
 export function setInSpec(text: string, path: Path, value: Plain): string | null {
+  const changed = spliced(text, path, value);
+  if (changed !== null) return changed;
   const document = parseSpec(text);
-  if (!document) return null;
-  return spliced(text, document, path, value) ?? setAnew(document, path, value);
+  return document && setAnew(document, path, value);
 }
 
 /** Without the key; groups that are left empty go with it. */
@@ -38,7 +55,7 @@ export function removeFromSpec(text: string, path: Path): string | null {
     if (!isMap(node) || node.items.length > 0) break;
     document.deleteIn(parent);
   }
-  return written(document);
+  return textOf(document);
 }
 
 /** Puts a value, which may have keys of its own, in place of whatever stands at a key. */
@@ -47,18 +64,18 @@ export function replaceInSpec(text: string, path: Path, node: unknown): string |
   if (!document) return null;
   makeRoom(document, path);
   document.setIn(path, node);
-  return written(document);
+  return textOf(document);
 }
 
 /** Exchanges the very characters of a plain value; null where that is not to be had. */
-function spliced(text: string, document: Document.Parsed, path: Path, value: Plain): string | null {
-  const node = document.getIn(path, true);
+function spliced(text: string, path: Path, value: Plain): string | null {
+  const node = lookInto(text).document?.getIn(path, true);
   if (typeof value === 'object' || !isScalar(node) || !node.range || node.anchor || node.tag)
     return null;
   const [start, end] = node.range;
   if (start === end || text.slice(start, end).includes('\n')) return null;
   const changed = text.slice(0, start) + scalarText(value) + text.slice(end);
-  return textAt(parseSpec(changed), path) === String(value) ? changed : null;
+  return textAt(lookInto(changed).document, path) === String(value) ? changed : null;
 }
 
 const plainText = /^[\p{L}\p{N}][\p{L}\p{N} ./()-]*(?<! )$/u;
@@ -73,7 +90,7 @@ function setAnew(document: Document.Parsed, path: Path, value: Plain): string {
   const node = document.createNode(typeof value === 'object' ? value.map(String) : String(value));
   if (isSeq(node)) node.flow = true;
   document.setIn(path, node);
-  return written(document);
+  return textOf(document);
 }
 
 /** Groups on the way that are missing, empty or plain words, such as `bung: none`, become groups. */
@@ -89,5 +106,5 @@ function makeRoom(document: Document.Parsed, path: Path): void {
   }
 }
 
-const written = (document: Document.Parsed): string =>
+const textOf = (document: Document.Parsed): string =>
   document.toString({ lineWidth: 0, flowCollectionPadding: true });

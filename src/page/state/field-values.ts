@@ -1,13 +1,13 @@
 /** What stands in each box: the file's own words, or the default that the vessel has. */
 import { computed } from '@preact/signals';
-import { writeSpec, type Message } from '../../index.js';
+import { keysOf, writeSpec, type Message } from '../../index.js';
 import { has, parseSpec, replaceInSpec, setInSpec, type Path, type Plain } from './edit-spec.js';
 import { keyOf, type Field } from './fields.js';
 import { findText, sameNumber } from './head-keys.js';
 import { messages, spec, text, units, vessel, writeText } from './store.js';
 
 /** The spec with every key in it. */
-const whole = computed(() => (vessel.value ? parseSpec(writeSpec(vessel.value.spec)) : null));
+const whole = computed(() => (vessel.value ? keysOf(vessel.value.spec) : null));
 
 export interface FieldValue {
   readonly text: string;
@@ -37,7 +37,8 @@ export function writeField({ path }: Field, value: Plain, group: string): boolea
 /** Hoops are all given or all by default: to change one, all are written out. */
 export function withHoops(path: Path): string | null {
   const needed = path[0] === 'hoops' && !has(spec.value, ['hoops']);
-  const hoops = needed ? whole.value?.getIn(['hoops'], true) : undefined;
+  const written = needed && vessel.value ? parseSpec(writeSpec(vessel.value.spec)) : null;
+  const hoops = written?.getIn(['hoops'], true);
   return hoops ? replaceInSpec(text.value, ['hoops'], hoops) : text.value;
 }
 

@@ -43,7 +43,7 @@ export interface Found {
 /** The text of a key in a spec, or what it comes to in `whole`, the same spec with every key in it. */
 export function findText(
   spec: Document.Parsed | null,
-  whole: Document.Parsed | null,
+  whole: Readonly<Record<string, unknown>> | null,
   path: Path,
 ): Found {
   const own = textAt(spec, path);
@@ -52,6 +52,16 @@ export function findText(
   if (shared !== null) return { text: shared, byDefault: true, isOwn: true };
   // heads that are alike are written once there, others each by itself
   const places = [path, forHead(path, null), forHead(path, 'bottom')];
-  const text = places.flatMap((place) => textAt(whole, place) ?? [])[0] ?? '';
+  const text = places.flatMap((place) => plainAt(whole, place) ?? [])[0] ?? '';
   return { text, byDefault: true, isOwn: false };
+}
+
+function plainAt(whole: unknown, path: Path): string | null {
+  let value = whole;
+  for (const step of path) {
+    if (typeof value !== 'object' || value === null) return null;
+    value = (value as Readonly<Record<string | number, unknown>>)[step];
+  }
+  if (Array.isArray(value)) return value.join(', ');
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : null;
 }

@@ -1,7 +1,7 @@
 /** What the page knows: the spec's text, which is the truth, and what follows from it. */
 import { batch, computed, effect, signal } from '@preact/signals';
 import { planVessel, type Message, type Vessel } from '../../index.js';
-import { parseSpec, removeFromSpec, type Path } from './edit-spec.js';
+import { lookInto, removeFromSpec, type Path } from './edit-spec.js';
 import { begin, record, redo, settle, undo, type History } from './history.js';
 import { inOtherUnits } from './convert-units.js';
 import type { Units } from './read-length.js';
@@ -18,9 +18,11 @@ export const text = computed(() => history.value.present.text);
 export const canUndo = computed(() => history.value.past.length > 0);
 export const canRedo = computed(() => history.value.future.length > 0);
 
-export const plan = computed(() => planVessel(text.value, fileName.value, wordings.value));
+export const plan = computed(() =>
+  planVessel(lookInto(text.value), fileName.value, wordings.value),
+);
 /** The text as YAML with places, or null while it is broken. */
-export const spec = computed(() => parseSpec(text.value));
+export const spec = computed(() => lookInto(text.value).document);
 
 let lastGood: Vessel | null = null;
 /** The vessel of the text, or the last one that could be built; null before there was any. */

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { planVessel } from '../../../src/index.js';
 import {
   has,
+  lookInto,
   parseSpec,
   removeFromSpec,
   setInSpec,
@@ -62,6 +63,33 @@ describe('setting a key', () => {
   it('does nothing to a text that is not YAML', () => {
     expect(setInSpec('a: [', ['height'], 945)).toBeNull();
     expect(removeFromSpec('a: [', ['height'])).toBeNull();
+  });
+});
+
+describe('looking into a text', () => {
+  it('finds what is written, not what YAML makes of it', () => {
+    const odd =
+      'sheet: { number: 007, date: 2026-01-05, owner: "null", creator: ~ }\nbilge: 1.50\nends:\n';
+    for (const document of [lookInto(odd).document, parseSpec(odd)]) {
+      expect(textAt(document, ['sheet', 'number'])).toBe('007');
+      expect(textAt(document, ['sheet', 'date'])).toBe('2026-01-05');
+      expect(textAt(document, ['sheet', 'owner'])).toBe('null');
+      expect(textAt(document, ['sheet', 'creator'])).toBe('~');
+      expect(textAt(document, ['bilge'])).toBe('1.50');
+      expect(textAt(document, ['ends'])).toBe('');
+      expect(textAt(document, ['height'])).toBeNull();
+    }
+  });
+
+  it('parses a text once, and shows it as it is after every kind of change made from it', () => {
+    const seen = lookInto(spec);
+    setInSpec(spec, ['heads', 'croze', 'inset'], 55);
+    setInSpec(spec, ['bung', 'diameter'], 50);
+    removeFromSpec(spec, ['staves']);
+    expect(lookInto(spec)).toBe(seen);
+    expect(has(seen.document, ['heads'])).toBe(false);
+    expect(textAt(seen.document, ['bung'])).toBe('none');
+    expect(textAt(seen.document, ['staves', 'count'])).toBe('28');
   });
 });
 
