@@ -23,9 +23,15 @@ const atOnce = 2;
 const modelTests = ['tests/vessel/', 'tests/capacity/'];
 const drawingTests = ['tests/pieces/'];
 /** The quick ones: the search itself takes minutes. */
-const rackTests = ['closing', 'planing', 'step', 'verify'].map(
-  (name) => `tests/rack/${name}.test.ts`,
-);
+const rackTests = [
+  'closing',
+  'grid-walk',
+  'least-deviation',
+  'planing',
+  'step',
+  'union-grid',
+  'verify',
+].map((name) => `tests/rack/${name}.test.ts`);
 const setTests = ['tests/sets/'];
 /** Those of the page that know no files and no other program. */
 const pageTests = ['rack/typed-widths', 'state/', 'vessel/', 'view3d/'].map(

@@ -198,6 +198,36 @@ export const mutations: readonly Mutation[] = [
     'Math.floor(depth / PLANE_STEP - 1e-9)',
   ),
   inRack(
+    'grid-walk.ts',
+    'what is beside the steps taken from neighbours alone',
+    'this.least = Math.min(alike, apart);',
+    'this.least = alike;',
+  ),
+  inRack(
+    'grid-walk.ts',
+    'what is beside the steps taken from both ends alone',
+    'this.most = Math.max(alike, apart);',
+    'this.most = apart;',
+  ),
+  inRack(
+    'union-grid.ts',
+    'distances from the middle always two steps apart',
+    'step: isOnGrid ? 2 * grid.step : grid.step',
+    'step: 2 * grid.step',
+  ),
+  inRack(
+    'least-deviation.ts',
+    'backed staves as steep as staves all alike',
+    "if (measured === 'blank') return diameter * count",
+    "if (measured !== 'never') return diameter * count",
+  ),
+  inRack(
+    'least-deviation.ts',
+    'flat staves as steep as the narrowest and widest',
+    "if (measured === 'blank') return diameter * count",
+    "if (measured === 'never') return diameter * count",
+  ),
+  inRack(
     'step.ts',
     'reading errors added up, not their squares',
     'Math.sqrt(count)) / Math.PI',

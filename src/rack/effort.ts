@@ -9,6 +9,7 @@ export class Effort {
   constructor(
     private steps: number,
     private readonly shouldStop: () => boolean = () => false,
+    private readonly whole: Effort | null = null,
   ) {}
 
   /** Takes a step, or several; false once the limit is reached or a stop was asked for. */
@@ -18,8 +19,18 @@ export class Effort {
       this.untilQuestion = STEPS_BETWEEN_QUESTIONS;
       if (this.shouldStop()) this.ended = true;
     }
-    if ((this.steps -= size) < 0) this.ended = true;
+    if ((this.steps -= size) < 0 || this.whole?.step(size) === false) this.ended = true;
     return !this.ended;
+  }
+
+  /** An effort of so many steps, which are steps of this one too. */
+  portion(steps: number): Effort {
+    return new Effort(steps, () => false, this);
+  }
+
+  /** Steps that are left. */
+  get left(): number {
+    return this.ended ? 0 : Math.min(this.steps, this.whole?.left ?? Infinity);
   }
 
   /** No more steps. */

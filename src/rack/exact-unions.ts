@@ -10,14 +10,22 @@ import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
 import { priceJointly } from './joint-prices.js';
+import type { Grid, Kind } from './kinds.js';
 import { leastDeviation } from './least-deviation.js';
 import type { Pool } from './pool.js';
 import { seeded, type Random } from './random.js';
+import { bestWithRare } from './rare-kind.js';
 import { split } from './split.js';
 import { sum } from './sum.js';
-import { coarseGrid, pricingOf } from './union-grid.js';
-import { questionsFor, windowsFor, type SharedQuestion, type Windows } from './union-jobs.js';
-import { largestLoss, unionsWithin, type Union } from './union-list.js';
+import { gridForKinds, offLattice, pricingOf } from './union-grid.js';
+import {
+  questionFor,
+  questionsFor,
+  windowsFor,
+  type SharedQuestion,
+  type Windows,
+} from './union-jobs.js';
+import { largestLoss, unionsBetween, unionsWithin, type Union } from './union-list.js';
 import type { Pricing } from './union.js';
 import { ROUNDING } from './window.js';
 
@@ -33,9 +41,11 @@ export function* bestUnion(
   sets: number,
 ): Generator<null, ProvenSets | null> {
   const most = Math.min(MOST_HUNDREDTHS, Math.ceil((sets * pool.request.tolerance) / COMPARED_TO));
+  const { each } = windowsFor(pool, COMPARED_TO);
+  const grid = gridForKinds(classes, each, pool.request.count);
   const effort = { listing: new Effort(STEPS_FOR_HARD), parting: new Effort(STEPS_FOR_PARTING) };
   for (let deviation = 0; deviation < most; deviation++) {
-    const unions = new Unions(pool, classes, sets, deviation, effort);
+    const unions = new Unions(pool, classes, grid, sets, deviation, effort);
     const outcome = yield* unions.best();
     if (outcome !== 'none') return outcome;
   }
@@ -54,6 +64,9 @@ const STEPS_FOR_HARD = 8_000_000;
 /** Work allowed for parting choices into sets, all together. */
 const STEPS_FOR_PARTING = 15_000_000;
 
+/** Sums this part of a step short of a place on a grid lie on it: rounding. */
+const ON_LATTICE = 1e-4;
+
 type Outcome = ProvenSets | null | 'none';
 
 interface Parted {
@@ -71,9 +84,10 @@ interface Job extends SharedQuestion {
   /** no answer is better */
   readonly promised: Aims;
   readonly pricing: Pricing | null;
+  /** what kinds the sets are to be of; null: whatever they come to */
+  readonly pair: readonly [Kind, Kind] | null;
   /** all that lose no more have been seen */
   readonly seenTo: number;
-  readonly seen: number;
 }
 
 class Unions {
@@ -86,6 +100,8 @@ class Unions {
   constructor(
     private readonly pool: Pool,
     private readonly classes: readonly StaveClass[],
+    /** null when widths lie on none, or a fine one */
+    private readonly grid: Grid | null,
     private readonly sets: number,
     /** whole hundredths of a millimetre; that less is impossible is known */
     private readonly deviation: number,
@@ -100,7 +116,7 @@ class Unions {
   *best(): Generator<null, Outcome> {
     let best: Parted | null = null;
     let jobs = this.jobs();
-    for (const effort of [() => new Effort(STEPS_FOR_ONE), () => this.effort.listing]) {
+    for (const isHard of [false, true]) {
       const putOff: Job[] = [];
       for (let job = takeBest(jobs); job; job = takeBest(jobs)) {
         if (best && compareAims(best.aims, job.promised) <= 0) break;
@@ -109,7 +125,10 @@ class Unions {
           jobs.push(...this.priced(job));
           continue;
         }
-        const answer: Answer = yield* this.answer({ ...job, pricing: job.pricing }, best, effort());
+        const priced = { ...job, pricing: job.pricing };
+        const effort = isHard ? this.effort.listing : new Effort(STEPS_FOR_ONE);
+        const rare: Answer | null = isHard ? this.withRare(priced, best, effort) : null;
+        const answer: Answer = rare ?? (yield* this.answer(priced, best, effort));
         best = answer.found ?? best;
         if (answer.left) putOff.push(answer.left);
       }
@@ -122,11 +141,11 @@ class Unions {
   }
 
   private jobs(): Job[] {
-    const { pool, classes, sets } = this;
-    const questions = questionsFor(pool, classes, sets, this.windows);
+    const { pool, classes, grid, sets } = this;
+    const questions = questionsFor(pool, classes, grid, sets, this.windows);
     return questions.map((shared) => {
       const promised = this.aims(shared.counts, this.offMiddle);
-      return { ...shared, promised, pricing: null, seenTo: -1, seen: 0 };
+      return { ...shared, promised, pricing: null, pair: null, seenTo: -1 };
     });
   }
 
@@ -134,16 +153,16 @@ class Unions {
   private priced(job: Job): Job[] {
     if (!job.pricing) {
       const pricing = pricingOf(job.question);
-      return pricing ? [{ ...job, pricing, promised: this.aims(job.counts, pricing.most) }] : [];
+      return pricing ? [{ ...job, pricing, promised: this.promise(job, pricing.most) }] : [];
     }
-    const grid = coarseGrid(this.classes)!;
-    return job.kinds.flatMap((kinds) => {
-      const pricing = priceJointly(job.question, grid, kinds);
-      if (!pricing) return [];
-      const promised = this.aims(job.counts, Math.min(pricing.most, job.pricing!.most));
-      return [
-        { ...job, pricing: { ...pricing, limits: job.pricing!.limits }, promised, kinds: [] },
-      ];
+    return job.kinds.flatMap((pair) => {
+      const { pool, grid, windows } = this;
+      const ofPair = questionFor(job.question, pool, grid!, pair, windows.deviation);
+      const joint = ofPair && priceJointly(ofPair.question, grid!, pair, ofPair.apart);
+      if (!joint) return [];
+      const promised = this.promise(job, Math.min(joint.most, job.pricing!.most));
+      const pricing = { ...joint, limits: job.pricing!.limits };
+      return [{ ...job, question: ofPair.question, pricing, promised, pair, kinds: [] }];
     });
   }
 
@@ -153,28 +172,48 @@ class Unions {
     limit: Parted | null,
     effort: Effort,
   ): Generator<null, Answer> {
-    const { pricing, counts } = job;
+    const { pricing } = job;
     const largest = largestLoss(pricing);
-    let { seen, seenTo } = job;
+    let { seenTo } = job;
     let found: Parted | null = null;
     for (;;) {
       const loss = Math.min(nextLoss(seenTo), largest, this.lossUpTo(limit, job));
       yield null;
       const list = unionsWithin(pricing, loss, effort);
       const better: Parted | null =
-        list && this.bestThatParts(list.unions.slice(seen), counts, found ?? limit);
+        list &&
+        this.bestThatParts(
+          unionsBetween(list, pricing, { above: seenTo, upTo: loss }),
+          job,
+          found ?? limit,
+        );
       found = better ?? found;
       const end = Math.min(largest, this.lossUpTo(found ?? limit, job));
       // choices without a loss are all alike
       const isDone = found !== null && end <= NO_LOSS;
       if (!isDone && (!list?.areAll || this.effort.parting.exhausted)) {
-        const promised = this.aims(counts, pricing.most - Math.max(0, seenTo));
-        return { found, left: { ...job, promised, seen, seenTo } };
+        const promised = this.promise(job, pricing.most - Math.max(0, seenTo));
+        return { found, left: { ...job, promised, seenTo } };
       }
       if (isDone || loss >= end) return { found, left: null };
-      seen = list!.unions.length;
       seenTo = loss;
     }
+  }
+
+  /** The answer by way of the kind that few choices make; null when neither is such a kind. */
+  private withRare(
+    job: Job & { readonly pricing: Pricing },
+    limit: Parted | null,
+    effort: Effort,
+  ): Answer | null {
+    const { pool, grid, deviation } = this;
+    if (!job.pair || pool.standing.length > 0) return null;
+    const above = job.pricing.most - this.lossUpTo(limit, job) - ON_LATTICE * grid!.step;
+    const question = { grid: grid!, kinds: job.pair, deviation, above };
+    const best = bestWithRare(pool, question, effort);
+    if (!best?.sets) return best && { found: null, left: null };
+    const found = { sets: best.sets, aims: this.aims(job.counts, best.offMiddle) };
+    return { found: limit && compareAims(limit.aims, found.aims) <= 0 ? null : found, left: null };
   }
 
   /** The loss beyond which a choice no longer betters `limit` by its rest. */
@@ -182,17 +221,33 @@ class Unions {
     const { spread } = job.promised;
     if (!limit || limit.aims.spread !== spread) return Infinity;
     const left = this.pool.staves.length - job.question.count;
-    return Math.max(0, job.pricing.most - this.offMiddle + limit.aims.rest * left);
+    const reached = this.offMiddle - limit.aims.rest * left;
+    return Math.max(0, job.pricing.most - this.nextOff(job, reached));
+  }
+
+  /** The best aims when distances from the middle sum to so much at most. */
+  private promise(job: Job, most: number): Aims {
+    if (!this.grid) return this.aims(job.counts, most);
+    const { base, step } = offLattice(this.grid, job.question);
+    return this.aims(job.counts, base + Math.floor((most - base) / step + ON_LATTICE) * step);
+  }
+
+  /** The least that betters what distances from the middle sum to. */
+  private nextOff(job: Job, reached: number): number {
+    if (!this.grid) return reached;
+    const { base, step } = offLattice(this.grid, job.question);
+    return base + (Math.floor((reached - base) / step + ON_LATTICE) + 1) * step;
   }
 
   private bestThatParts(
     unions: readonly Union[],
-    counts: readonly number[],
+    { counts, pair }: Job,
     limit: Parted | null,
   ): Parted | null {
-    const { pool, random, effort } = this;
-    const within = { deviation: this.deviation, apart: this.windows.together.apart };
-    for (const { numbers, offMiddle } of [...unions].sort((a, b) => b.offMiddle - a.offMiddle)) {
+    const { pool, random, effort, grid } = this;
+    const kinds = pair && { pair, grid: grid! };
+    const within = { deviation: this.deviation, apart: this.windows.together.apart, kinds };
+    for (const { numbers, offMiddle } of unions) {
       const aims = this.aims(counts, offMiddle);
       if (limit && compareAims(limit.aims, aims) <= 0) return null;
       const staves = stavesOf(this.classes, numbers);

@@ -10,6 +10,7 @@
 import type { Grid, Kind } from './kinds.js';
 import { mostGain } from './simplex.js';
 import type { Pricing, UnionQuestion } from './union.js';
+import type { Window } from './window.js';
 
 /** What making a set is worth: more than all staves together. */
 const SET = 1e5;
@@ -17,13 +18,15 @@ const SET = 1e5;
 /**
  * Prices of the question for a set of each kind; null when no choice gives them. Whatever the prices are, the bound is
  * true: every constraint of the sets is multiplied by a price that isn't negative, and added up.
+ * `apart`: between what the first set's girth beside its steps less the second's lies.
  */
 export function priceJointly(
   question: UnionQuestion,
   grid: Grid,
   kinds: readonly [Kind, Kind],
+  apart: Window,
 ): Pricing | null {
-  const rows = new Rows(question, grid, kinds);
+  const rows = new Rows(question, grid, kinds, apart);
   const { prices } = mostGain(rows.programme());
   return rows.pricing(prices);
 }
@@ -39,6 +42,7 @@ class Rows {
     private readonly question: UnionQuestion,
     private readonly grid: Grid,
     private readonly kinds: readonly [Kind, Kind],
+    private readonly apart: Window,
   ) {
     this.many = question.classes.length;
     // steps from the middle: numbers of like size
@@ -58,7 +62,9 @@ class Rows {
       gain: [...off, ...off, SET, SET],
       takes: [...this.ofSet(0), ...this.ofSet(1), ...this.ofBoth(), ...supply],
       limits: [
-        ...Array.from({ length: 2 * OF_SET + 2 }, (_, i) => (i % OF_SET === OF_SET - 1 ? 1 : 0)),
+        ...Array.from({ length: 2 * OF_SET + OF_BOTH }, (_, i) =>
+          i % OF_SET === OF_SET - 1 ? 1 : 0,
+        ),
         ...classes.map(({ staves }) => staves.length),
       ],
     };
@@ -93,19 +99,25 @@ class Rows {
     ];
   }
 
+  /** The sum of what is beside their steps, and the difference. */
   private ofBoth(): number[][] {
-    const { low, high } = this.question.window;
-    const besides = [...this.grid.beside, ...this.grid.beside];
+    const { beside } = this.grid;
+    const sums = [...beside, ...beside];
+    const differences = [...beside, ...negative(beside)];
+    const [sum, apart] = [this.question.window, this.apart];
     return [
-      [...besides, -high / 2, -high / 2],
-      [...negative(besides), low / 2, low / 2],
+      [...sums, -sum.high / 2, -sum.high / 2],
+      [...negative(sums), sum.low / 2, sum.low / 2],
+      [...differences, -apart.high / 2, -apart.high / 2],
+      [...negative(differences), apart.low / 2, apart.low / 2],
     ];
   }
 
   pricing(prices: readonly number[]): Pricing | null {
     const { question, kinds } = this;
-    const [most, least] = [prices[2 * OF_SET]!, prices[2 * OF_SET + 1]!];
+    const [most, least, over, under] = prices.slice(2 * OF_SET) as [number, number, number, number];
     let bound = most * question.window.high - least * question.window.low;
+    bound += over * this.apart.high - under * this.apart.low;
     const worth = new Float64Array(this.many).fill(-Infinity);
     for (const [set, { count, steps, beside }] of kinds.entries()) {
       const [more, fewer, wider, narrower, high, low, bung] = prices.slice(set * OF_SET);
@@ -113,8 +125,8 @@ class Rows {
       bound += stave * count + step * (steps - this.middle * count);
       bound += high! * beside.high - low! * beside.low - bung! * this.bungs;
       for (const [c, { offMiddle }] of question.classes.entries()) {
-        const costs =
-          stave + step * this.steps[c]! + (high! - low! + most - least) * this.grid.beside[c]!;
+        const ofBeside = high! - low! + most - least + (set === 0 ? over - under : under - over);
+        const costs = stave + step * this.steps[c]! + ofBeside * this.grid.beside[c]!;
         worth[c] = Math.max(worth[c]!, offMiddle - costs + bung! * this.bung[c]!);
       }
     }
@@ -124,8 +136,9 @@ class Rows {
   }
 }
 
-/** Rows of one set. */
+/** Rows of one set, and of both together. */
 const OF_SET = 8;
+const OF_BOTH = 4;
 
 function negative(values: readonly number[]): number[] {
   return values.map((value) => -value);

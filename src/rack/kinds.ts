@@ -30,10 +30,12 @@ export interface KindPlan {
   readonly ofClass: readonly number[];
 }
 
-/** The classes of a rack by whole steps from the narrowest. */
+/** The classes of a rack by whole steps from some width. */
 export interface Grid {
   /** mm */
   readonly step: number;
+  /** the width from which steps are counted, mm */
+  readonly origin: number;
   readonly classes: readonly StaveClass[];
   /** of each class */
   readonly steps: readonly number[];
@@ -47,14 +49,29 @@ const MOST_CLASSES = 130;
 /** Null when girths may vary by a whole step, which is then no hindrance, or when all widths are alike, or too many. */
 export function gridOf(classes: readonly StaveClass[], window: Window): Grid | null {
   if (classes.length > MOST_CLASSES) return null;
+  const step = commonStep(classes);
+  return window.high - window.low >= step ? null : gridFrom(classes, classes[0]!.width, step);
+}
+
+/** The classes on a grid of which `origin` is a place. */
+export function gridFrom(classes: readonly StaveClass[], origin: number, step: number): Grid {
+  const steps = classes.map(({ width }) => Math.round((width - origin) / step));
+  return {
+    step,
+    origin,
+    classes,
+    steps,
+    beside: classes.map((c, k) => c.girth - steps[k]! * step),
+  };
+}
+
+/** The widest step, mm, of which all widths lie whole numbers apart; 0 when they are alike, or lie on no usual step. */
+export function commonStep(classes: readonly StaveClass[]): number {
   const read = measuringStep(classes.map(({ width }) => width));
-  const narrowest = classes[0]?.width ?? 0;
-  const readings = classes.map(({ width }) => Math.round((width - narrowest) / read));
-  const common = readings.reduce(commonDivisor, 0);
-  const step = read * common;
-  if (window.high - window.low >= step) return null;
-  const steps = readings.map((reading) => reading / common);
-  return { step, classes, steps, beside: classes.map((c, k) => c.girth - steps[k]! * step) };
+  const apart = classes.map(({ width }) => (width - classes[0]!.width) / read);
+  // what is beside the steps is known by the width's own curve only where none lies off them
+  if (apart.some((many) => Math.abs(many - Math.round(many)) * read > ROUNDING)) return 0;
+  return read * apart.map(Math.round).reduce(commonDivisor, 0);
 }
 
 function commonDivisor(a: number, b: number): number {

@@ -50,6 +50,24 @@ function steepest(
   return Math.max(...counts.map((n) => sum(beside.slice(0, n)))) + proportion * turn;
 }
 
+/**
+ * What the girth share of so many staves of such a mean width falls by as the diameter grows, at most, per mm of diameter.
+ * The steepness of blank widths is a curve over the width that bends downwards, so none is steeper than staves all alike;
+ * that of backed ones bends upwards, so none is steeper than a mixture of the narrowest and the widest.
+ */
+export function steepestOf(
+  { request: { diameter, measured }, width }: Pool,
+  count: number,
+  mean: number,
+  at: number,
+): number {
+  if (measured === 'blank') return diameter * count * steepness(mean, at, measured);
+  const [narrow, wide] = [width[0]!, width.at(-1)!];
+  const share = wide > narrow ? (mean - narrow) / (wide - narrow) : 0;
+  const [low, high] = [steepness(narrow, at, measured), steepness(wide, at, measured)];
+  return diameter * count * (low + share * (high - low));
+}
+
 /** By how much a half-angle falls as the diameter grows, per mm. */
 function steepness(width: number, diameter: number, measured: Measured): number {
   if (measured === 'blank') return width / (diameter ** 2 + width ** 2);

@@ -6,8 +6,8 @@
 
 import { sum } from './sum.js';
 import type { StaveClass } from './classes.js';
-import type { Grid } from './kinds.js';
-import { measuringStep } from './step.js';
+import { commonStep, gridFrom, kindsOf, type Grid } from './kinds.js';
+import type { Window } from './window.js';
 import { price, type LossLimit, type Pricing, type UnionQuestion } from './union.js';
 
 /** On finer grids, mm, sums lie densely enough without this. */
@@ -26,10 +26,28 @@ export function pricingOf(question: UnionQuestion): Pricing | null {
 
 /** The classes on a coarse grid; null when their widths lie on none. */
 export function coarseGrid(classes: readonly StaveClass[]): Grid | null {
-  const step = measuringStep(classes.map(({ width }) => width));
-  if (step < COARSE) return null;
-  const steps = classes.map(({ width }) => Math.round(width / step));
-  return { step, classes, steps, beside: classes.map((c, k) => c.girth - steps[k]! * step) };
+  const step = commonStep(classes);
+  return step < COARSE ? null : gridInSmall(classes, step);
+}
+
+/** The grid of a rack: a finer one too, where sets of few kinds close within a window. */
+export function gridForKinds(
+  classes: readonly StaveClass[],
+  window: Window,
+  count: { readonly min: number; readonly max: number },
+): Grid | null {
+  const step = commonStep(classes);
+  if (step < Math.min(COARSE, window.high - window.low)) return null;
+  const grid = gridInSmall(classes, step);
+  return step >= COARSE || kindsOf(grid, window, count).length <= FEW_KINDS ? grid : null;
+}
+
+const FEW_KINDS = 20;
+
+/** Counted from a width of less than a step, so that what is beside the steps is small. */
+function gridInSmall(classes: readonly StaveClass[], step: number): Grid {
+  const narrowest = classes[0]!.width;
+  return gridFrom(classes, narrowest - Math.floor(narrowest / step) * step, step);
 }
 
 /** The question with its sum of steps known, and then only what is beside them to be met. */
@@ -44,9 +62,28 @@ export function withSteps(question: UnionQuestion, grid: Grid, steps: number): U
   };
 }
 
+/**
+ * What distances from the middle of the rack's range can sum to, for so many staves of so many steps: `base` and whole
+ * steps of `step` more or less. Distances are widths less the middle, with the other sign where the middle is wider: a
+ * change of twice as much each, which is a whole number of steps, and an even one when the middle lies on the grid.
+ */
+export function offLattice(
+  grid: Grid,
+  { count, steps }: UnionQuestion,
+): { readonly base: number; readonly step: number } {
+  const { classes, origin } = grid;
+  const middle = (classes[0]!.width + classes.at(-1)!.width) / 2;
+  const isOnGrid = (grid.steps[0]! + grid.steps.at(-1)!) % 2 === 0;
+  return {
+    base: steps!.sum * grid.step + count * (origin - middle),
+    step: isOnGrid ? 2 * grid.step : grid.step,
+  };
+}
+
 /** The question, asked for each sum of steps that may answer it; as it is when widths lie on no coarse grid. */
 function onGrid(question: UnionQuestion): readonly UnionQuestion[] {
   const { classes, count, window } = question;
+  if (question.steps) return [question];
   const grid = coarseGrid(classes);
   if (!grid) return [question];
   const ascending = classes

@@ -182,7 +182,11 @@ class HalfWalk {
 }
 
 /** What is lost of a worth by taking k of a class. */
-export function lossOf({ most, least }: FreeClass, worth: number, k: number): number {
+export function lossOf(
+  { most, least }: Pick<FreeClass, 'most' | 'least'>,
+  worth: number,
+  k: number,
+): number {
   return worth > 0 ? worth * (most - k) : -worth * (k - least);
 }
 

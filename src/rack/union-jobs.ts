@@ -5,12 +5,19 @@
 
 import type { StaveClass } from './classes.js';
 import { kindsOf, type Grid, type Kind } from './kinds.js';
+import { steepestOf } from './least-deviation.js';
 import { bungsNeeded } from './plan.js';
 import type { Pool } from './pool.js';
 import { sum } from './sum.js';
-import { coarseGrid, withSteps } from './union-grid.js';
+import { withSteps } from './union-grid.js';
 import type { UnionQuestion } from './union.js';
-import { closingWindows, sharedWindow, type SharedWindow, type Window } from './window.js';
+import {
+  closingWindows,
+  ROUNDING,
+  sharedWindow,
+  type SharedWindow,
+  type Window,
+} from './window.js';
 
 export interface SharedQuestion {
   /** of each set, larger ones first */
@@ -22,25 +29,28 @@ export interface SharedQuestion {
 
 /** Of one or two sets, unplaned, that deviate by so much together. */
 export interface Windows {
+  /** mm */
+  readonly deviation: number;
   readonly each: Window;
   readonly together: SharedWindow;
 }
 
 export function windowsFor(pool: Pool, deviation: number): Windows {
   const each = closingWindows(pool, deviation, 0).outer;
-  return { each, together: sharedWindow(pool, deviation) };
+  return { deviation, each, together: sharedWindow(pool, deviation) };
 }
 
+/** `grid`: that of the classes, when it is coarse. */
 export function questionsFor(
   pool: Pool,
   classes: readonly StaveClass[],
+  grid: Grid | null,
   sets: number,
-  { each, together }: Windows,
+  { deviation, each, together }: Windows,
 ): readonly SharedQuestion[] {
   const window = sets === 1 ? each : together.sum;
   const bungs = bungsNeeded(pool, sets);
-  const grid = coarseGrid(classes);
-  const kinds = grid && kindsByCount(pool, grid, each);
+  const kinds = grid && kindsByCount(pool, grid, each, deviation);
   return countsOf(pool, sets).flatMap((counts) => {
     const count = sum(counts);
     const question = { classes, count, window, bungs };
@@ -69,9 +79,72 @@ function countsOf(pool: Pool, sets: number): readonly (readonly number[])[] {
   );
 }
 
-function kindsByCount(pool: Pool, grid: Grid, window: Window): ReadonlyMap<number, Kind[]> {
+/** A question for sets of two kinds alone, and between what lies the first set's girth beside its steps less the second's. */
+export interface PairQuestion {
+  readonly question: UnionQuestion;
+  readonly apart: Window;
+}
+
+/** Null when no sets of these kinds answer it. */
+export function questionFor(
+  question: UnionQuestion,
+  pool: Pool,
+  grid: Grid,
+  [a, b]: readonly [Kind, Kind],
+  deviation: number,
+): PairQuestion | null {
+  const turnLess = ({ steps }: Kind): number => Math.PI * pool.request.diameter - steps * grid.step;
+  const [turnA, turnB] = [turnLess(a), turnLess(b)];
+  // whichever of the sets strays, both together stray by no more than if the steeper one did
+  const [ofA, ofB] = [strays(pool, grid, a, deviation), strays(pool, grid, b, deviation)];
+  const stray = { low: Math.min(ofA.low, ofB.low), high: Math.max(ofA.high, ofB.high) };
+  const most = Math.max(stray.high, -stray.low);
+  const { low, high } = question.window;
+  const window = {
+    low: Math.max(low, a.beside.low + b.beside.low, turnA + turnB + stray.low),
+    high: Math.min(high, a.beside.high + b.beside.high, turnA + turnB + stray.high),
+  };
+  const apart = {
+    low: Math.max(a.beside.low - b.beside.high, turnA - turnB - most),
+    high: Math.min(a.beside.high - b.beside.low, turnA - turnB + most),
+  };
+  if (window.low > window.high || apart.low > apart.high) return null;
+  return { question: { ...question, window }, apart };
+}
+
+/**
+ * Between what a set's girth shares at the spec's diameter less a turn lie, when it closes within the deviation; see
+ * `leastDeviation`.
+ */
+function strays(pool: Pool, grid: Grid, { count, steps }: Kind, deviation: number): Window {
+  const mean = grid.origin + (steps / count) * grid.step;
+  const { diameter } = pool.request;
+  return {
+    low: -deviation * steepestOf(pool, count, mean, diameter - deviation) - ROUNDING,
+    high: deviation * steepestOf(pool, count, mean, diameter) + ROUNDING,
+  };
+}
+
+/** The kind, as far as it closes within a deviation, mm; what it may have beside its steps may then be nothing. */
+export function kindWithin(pool: Pool, grid: Grid, kind: Kind, deviation: number): Kind {
+  const turn = Math.PI * pool.request.diameter - kind.steps * grid.step;
+  const stray = strays(pool, grid, kind, deviation);
+  const low = Math.max(kind.beside.low, turn + stray.low);
+  const high = Math.min(kind.beside.high, turn + stray.high);
+  return { ...kind, beside: { low, high } };
+}
+
+/** Kinds of sets that close within the deviation. */
+function kindsByCount(
+  pool: Pool,
+  grid: Grid,
+  window: Window,
+  deviation: number,
+): ReadonlyMap<number, Kind[]> {
   const byCount = new Map<number, Kind[]>();
-  for (const kind of kindsOf(grid, window, pool.request.count)) {
+  for (const wide of kindsOf(grid, window, pool.request.count)) {
+    const kind = kindWithin(pool, grid, wide, deviation);
+    if (kind.beside.low > kind.beside.high) continue;
     const same = byCount.get(kind.count);
     if (same) same.push(kind);
     else byCount.set(kind.count, [kind]);

@@ -4,8 +4,9 @@
  * number of ways in a half is about the root of the number of choices.
  */
 
-import { sum } from './sum.js';
 import type { Effort } from './effort.js';
+import { eachWayOnGrid, type GridQuestion } from './grid-walk.js';
+import { sum } from './sum.js';
 import {
   countIn,
   keyOf,
@@ -17,7 +18,7 @@ import {
   type FreeClass,
   type Half,
 } from './union-half.js';
-import type { Pricing } from './union.js';
+import type { Pricing, UnionQuestion } from './union.js';
 
 /** A choice of staves: how many of each class, and the sum of their distances from the middle. */
 export interface Union {
@@ -32,6 +33,8 @@ export interface UnionList {
   readonly areAll: boolean;
 }
 
+/** Of the work allowed, on a grid, before halves are met. */
+const SHARE_ON_GRID = 0.3;
 /** More choices than this aren't listed. */
 const MOST_UNIONS = 20_000;
 /** Rounding of sums of losses stays below this. */
@@ -39,6 +42,67 @@ const ROUNDING = 1e-6;
 
 /** The choices that lose `mostLoss` or less; null when the effort ended first. */
 export function unionsWithin(pricing: Pricing, mostLoss: number, effort: Effort): UnionList | null {
+  return onGrid(pricing, mostLoss, effort) ?? byHalves(pricing, mostLoss, effort);
+}
+
+/** On a grid few ways may be left, however many there are in each half. Null when that would take too long. */
+function onGrid(pricing: Pricing, mostLoss: number, effort: Effort): UnionList | null {
+  const question = gridQuestion(pricing.question, pricing.worth);
+  if (!question) return null;
+  const unions: Union[] = [];
+  const limits = { mostLoss, leastOff: leastOff(pricing, mostLoss) };
+  const portion = effort.portion(SHARE_ON_GRID * effort.left);
+  const areAll = eachWayOnGrid({ ...question, ...limits }, portion, (numbers, offMiddle) => {
+    unions.push({ numbers: numbers.slice(), offMiddle });
+    return unions.length <= MOST_UNIONS;
+  });
+  if (!areAll) return null;
+  unions.sort((a, b) => b.offMiddle - a.offMiddle);
+  return { unions: unions.slice(0, MOST_UNIONS), areAll: unions.length <= MOST_UNIONS };
+}
+
+/** All that can answer it, whatever they lose; null without a grid. */
+export function gridQuestion(question: UnionQuestion, worth?: Float64Array): GridQuestion | null {
+  const { steps, classes, count, window, bungs } = question;
+  if (!steps) return null;
+  return {
+    classes: classes.map(({ girth, offMiddle, standing, staves, canBung }, k) => ({
+      worth: worth?.[k] ?? 0,
+      girth,
+      offMiddle,
+      steps: steps.ofClass[k]!,
+      least: standing,
+      most: staves.length,
+      canBung,
+    })),
+    count,
+    steps: steps.sum,
+    window,
+    bungs: { least: bungs, most: Infinity },
+    leastOff: -Infinity,
+    mostLoss: Infinity,
+  };
+}
+
+/** Choices that lose more than one limit and no more than another, best first. */
+export function unionsBetween(
+  { unions }: UnionList,
+  pricing: Pricing,
+  { above, upTo }: { readonly above: number; readonly upTo: number },
+): readonly Union[] {
+  const [least, most] = [leastOff(pricing, upTo), pricing.most - above + 2 * ROUNDING];
+  return unions
+    .filter(({ offMiddle }) => offMiddle >= least && (above < 0 || offMiddle <= most))
+    .sort((a, b) => b.offMiddle - a.offMiddle);
+}
+
+/** A choice whose distances from the middle sum to less loses more than `loss`. */
+function leastOff(pricing: Pricing, loss: number): number {
+  // prices of more than the staves may lose something beside them
+  return loss >= largestLoss(pricing) ? -Infinity : pricing.most - loss - ROUNDING;
+}
+
+function byHalves(pricing: Pricing, mostLoss: number, effort: Effort): UnionList | null {
   const all = classesOf(pricing);
   const fixed = fixedPart(pricing, all, mostLoss);
   if (fixed.mostNarrow < 0 || fixed.mostWide < 0) return { unions: [], areAll: true };

@@ -87,6 +87,9 @@ describe('the exact method', () => {
     { count: 70, step: 25.4 / 16, vessels: 2 },
     { count: 60, step: 0.5, vessels: 2 },
     { count: 58, step: 0.5, vessels: 2 },
+    // read to every second millimetre: sums are even
+    { count: 65, step: 2, vessels: 2 },
+    { count: 87, step: 2, vessels: 1 },
   ];
   it.each(casks)('proves the best for casks: %j', ({ count, step, vessels }) => {
     const { aims, provenBest, upperBound } = answerTo(
@@ -96,6 +99,22 @@ describe('the exact method', () => {
     expect(provenBest).toBe(true);
     expect(aims![0]).toBe(upperBound);
     expect(aims![1]).toBe(0);
+  });
+
+  // where one of both sets can hardly be made
+  it.each([
+    { name: 'two clusters', from: [60.5, 94.5], range: 3, step: 0.5, count: 64 },
+    { name: 'narrow ones, to a tenth', from: [66], range: 11, step: 0.1, count: 66 },
+    { name: 'narrow ones, to a millimetre', from: [66], range: 11, step: 1, count: 66 },
+  ])('proves the best of two from hard racks: $name', ({ from, range, step, count }) => {
+    const random = seeded(3);
+    const widths = Array.from({ length: count }, () => {
+      const width = from[random.below(from.length)]! + range * random.unit();
+      return Math.round(width / step) * step;
+    });
+    const { aims, provenBest } = answerTo(stockOf(widths), asked({ vessels: 2, bung: null }));
+    expect(provenBest).toBe(true);
+    expect(aims!.slice(0, 2)).toEqual([2, 0]);
   });
 
   // most widths near the middle: the best choice lies where the widths' spread is nearly all that it can be

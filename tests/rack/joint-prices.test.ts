@@ -1,12 +1,13 @@
 /** Prices for two sets of known kinds, against every two sets that there are. */
 import { describe, expect, it } from 'vitest';
 import { classesOf, stavesOf } from '../../src/rack/classes.js';
+import { closesAt } from '../../src/rack/closing.js';
 import { Effort } from '../../src/rack/effort.js';
 import { priceJointly } from '../../src/rack/joint-prices.js';
 import { eachPattern } from '../../src/rack/patterns.js';
 import { makePool } from '../../src/rack/pool.js';
 import { coarseGrid } from '../../src/rack/union-grid.js';
-import { questionsFor, windowsFor } from '../../src/rack/union-jobs.js';
+import { questionFor, questionsFor, windowsFor } from '../../src/rack/union-jobs.js';
 import { unionsWithin } from '../../src/rack/union-list.js';
 import { asked, rack } from './racks.js';
 
@@ -38,9 +39,14 @@ describe('joint prices', () => {
     let [met, refused, nearest] = [0, 0, Infinity];
     for (let seed = 1; seed <= 5; seed++) {
       const { pool, classes, windows, grid, sets } = rackOf(seed);
-      for (const { question, kinds } of questionsFor(pool, classes, 2, windows))
+      for (const { question, kinds } of questionsFor(pool, classes, grid, 2, windows))
         for (const pair of kinds) {
-          const pricing = priceJointly(question, grid, pair);
+          const ofPair = questionFor(question, pool, grid, pair, windows.deviation);
+          const pricing = ofPair && priceJointly(ofPair.question, grid, pair, ofPair.apart);
+          const strayOf = (numbers: number[]): number => {
+            const widths = stavesOf(classes, numbers).map((i) => pool.width[i]!);
+            return Math.abs(closesAt(widths, 'blank')! - request.diameter);
+          };
           const [first, second] = pair.map(({ count, steps }) =>
             sets.filter((set) => set.count === count && set.steps === steps),
           ) as [typeof sets, typeof sets];
@@ -48,9 +54,8 @@ describe('joint prices', () => {
             second.flatMap((b) => {
               const numbers = a.numbers.map((k, c) => k + b.numbers[c]!);
               const fits = numbers.every((k, c) => k <= classes[c]!.staves.length);
-              const { low, high } = question.window;
-              const beside = a.girth + b.girth - question.steps!.sum * grid.step;
-              return fits && beside >= low && beside <= high ? [numbers] : [];
+              const stray = strayOf(a.numbers) + strayOf(b.numbers);
+              return fits && stray <= windows.deviation ? [numbers] : [];
             }),
           );
           if (!pricing) refused++;

@@ -5,7 +5,7 @@ import { upperBound } from '../../src/rack/bound.js';
 import { classesOf } from '../../src/rack/classes.js';
 import { closesAt } from '../../src/rack/closing.js';
 import { mostOnGrid } from '../../src/rack/kind-attempt.js';
-import { gridOf, kindsOf } from '../../src/rack/kinds.js';
+import { commonStep, gridOf, kindsOf } from '../../src/rack/kinds.js';
 import { matchStaves } from '../../src/rack/match.js';
 import { makePool } from '../../src/rack/pool.js';
 import { verifyMatch } from '../../src/rack/verify.js';
@@ -81,6 +81,25 @@ describe('kinds of sets', () => {
     const { outer } = closingWindows(exact, 0.001, 0);
     expect(outer.high - outer.low).toBeLessThan(0.01);
     expect(gridOf(classesOf(exact), outer)).toBeNull();
+  });
+});
+
+describe('the step that widths have in common', () => {
+  const stepOf = (...widths: number[]): number =>
+    commonStep(classesOf(makePool(stockOf(widths).staves, asked())));
+
+  it('is the widest, from whatever width it is counted', () => {
+    expect(stepOf(61, 63, 69, 75)).toBe(2);
+    expect(stepOf(61.5, 64, 70.5)).toBe(0.5);
+    expect(stepOf(60, 61.5, 66)).toBe(1.5);
+    const sixteenth = 25.4 / 16;
+    expect(stepOf(40 * sixteenth, 41 * sixteenth, 44 * sixteenth)).toBeCloseTo(sixteenth, 12);
+  });
+
+  it('is none where all are alike, or one lies off every usual step', () => {
+    expect(stepOf(70, 70, 70)).toBe(0);
+    expect(stepOf(60, 70.003, 80)).toBe(0);
+    expect(stepOf(60.003, 70, 80)).toBe(0);
   });
 });
 

@@ -1,11 +1,15 @@
 /** Parting staves into two sets, against every way to part them. */
 import { describe, expect, it } from 'vitest';
 import { closeSet } from '../../src/rack/aims.js';
+import { classesOf } from '../../src/rack/classes.js';
 import { closesAt } from '../../src/rack/closing.js';
 import { Effort } from '../../src/rack/effort.js';
 import { makePool, type Pool } from '../../src/rack/pool.js';
 import { seeded } from '../../src/rack/random.js';
 import { split } from '../../src/rack/split.js';
+import { sum } from '../../src/rack/sum.js';
+import { coarseGrid } from '../../src/rack/union-grid.js';
+import { questionsFor, windowsFor } from '../../src/rack/union-jobs.js';
 import { sharedWindow } from '../../src/rack/window.js';
 import { asked, rack, stockOf } from './racks.js';
 
@@ -33,7 +37,7 @@ function byTrying(pool: Pool, staves: readonly number[], count: number): number 
 }
 
 const limitOf = (pool: Pool, deviation: number) => {
-  return { deviation, apart: sharedWindow(pool, (deviation + 1) / 100).apart };
+  return { deviation, apart: sharedWindow(pool, (deviation + 1) / 100).apart, kinds: null };
 };
 
 describe('parting', () => {
@@ -66,6 +70,40 @@ describe('parting', () => {
           expect(found.map(({ staves }) => staves.length)).toEqual([6, 6]);
           const strayed = found.reduce((sum, { deviation }) => sum + deviation, 0);
           expect(Math.floor(strayed * 100)).toBeLessThanOrEqual(deviation);
+        }
+      },
+    );
+
+  for (const step of [1, 2, 25.4 / 16])
+    it.each([1, 2, 3])(
+      `of known kinds finds sets exactly when some kinds have them, read to ${step} mm, rack %d`,
+      (seed) => {
+        // of a diameter that they nearly close at together
+        const rough = rack({ count: 12, step, seed, from: 50, to: 90 }).staves;
+        const widths = rough.map(({ width }) => width);
+        const diameter = Math.round(closesAt(widths, 'blank', 2)! * 20) / 20;
+        const pool = makePool(rough, { ...request, diameter });
+        const classes = classesOf(pool);
+        const grid = coarseGrid(classes)!;
+        const staves = [...pool.staves.keys()];
+        const steps = sum(grid.steps.map((at, k) => at * classes[k]!.staves.length));
+        const least = byTrying(pool, staves, 6);
+        for (const deviation of [0, 1, 3, 10, 30, 100]) {
+          const windows = windowsFor(pool, (deviation + 1) / 100);
+          const pairs = questionsFor(pool, classes, grid, 2, windows)
+            .filter(({ counts, question }) => counts[1] === 6 && question.steps!.sum === steps)
+            .flatMap(({ kinds }) => kinds);
+          const some = pairs.flatMap((pair) => {
+            const limit = { ...limitOf(pool, deviation), kinds: { pair, grid } };
+            const found = split(pool, staves, [6, 6], limit, seeded(1), new Effort(2e6));
+            expect(found).not.toBe('unknown');
+            return found === null || found === 'unknown' ? [] : [found];
+          });
+          expect(some.length > 0).toBe(least <= deviation);
+          for (const sets of some) {
+            const strayed = sum(sets.map((set) => set.deviation));
+            expect(Math.floor(strayed * 100)).toBeLessThanOrEqual(deviation);
+          }
         }
       },
     );
