@@ -3,14 +3,17 @@ import type { JSX } from 'preact';
 import type { Message } from '../index.js';
 import { openPart } from './parts.js';
 import { sameNumber } from './state/head-keys.js';
+import { steady } from './state/steady.js';
 import { messages } from './state/store.js';
 import { words } from './words/index.js';
+
+const shown = steady(() => messages.value);
 
 export function Notes(): JSX.Element {
   const { errors, warnings, goThere } = words.value.notes;
   return (
     <div class="notes" aria-live="polite">
-      {messages.value.map((message) => (
+      {shown.value.map((message) => (
         <p key={`${message.code} ${message.key}`} class={message.severity}>
           <strong>{message.severity === 'error' ? errors : warnings}</strong>{' '}
           {message.key !== '' && <code>{message.key}</code>} {message.text}{' '}

@@ -1,4 +1,5 @@
 /** The bar at the top: the vessel's name, files, undo, and how the page looks and speaks. */
+import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { languages, type Language } from '../../index.js';
 import { OpenButton, saveSpec } from '../file/files.js';
@@ -16,12 +17,14 @@ import {
 import { language, speak, words } from '../words/index.js';
 import { look, looks, type Look } from './look.js';
 
+const title = computed(() => vessel.value?.spec.title);
+
 export function Bar(): JSX.Element {
   const { bar } = words.value;
   return (
     <header class="bar">
       <h1>
-        <span class="mark">Staveloft</span> {vessel.value?.spec.title}
+        <span class="mark">Staveloft</span> {title.value}
       </h1>
       <div class="tools">
         <BeginFrom />

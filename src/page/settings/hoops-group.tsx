@@ -2,26 +2,28 @@
 import type { JSX } from 'preact';
 import { addHoop, removeHoop } from '../state/hoops.js';
 import { hoopFields } from '../state/fields.js';
+import { steady } from '../state/steady.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import { FieldBox } from './field-box.js';
 
+const names = steady(() => vessel.value?.spec.hoops.map(({ name }) => name) ?? []);
+
 export function HoopsGroup(): JSX.Element {
   const { hoops } = words.value;
-  const all = vessel.value?.spec.hoops ?? [];
   return (
     <details>
       <summary>{words.value.groups.hoops}</summary>
-      {all.map((hoop, i) => (
+      {names.value.map((name, i) => (
         <fieldset key={i}>
-          <legend>{hoops.name(hoop.name)}</legend>
+          <legend>{hoops.name(name)}</legend>
           <div class="fields">
             {hoopFields(i).map((field) => (
               <FieldBox key={field.path.join('.')} field={field} place="panel" />
             ))}
           </div>
           <button type="button" onClick={() => removeHoop(i)}>
-            {hoops.remove(hoop.name)}
+            {hoops.remove(name)}
           </button>
         </fieldset>
       ))}

@@ -2,22 +2,24 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
 import { Choice } from '../choice.js';
-import { groupsOf, type Group, type Section } from '../state/fields.js';
+import { groupsOf, type Group, type Kind, type Section } from '../state/fields.js';
 import { headsApart, setHeadsApart } from '../state/heads-apart.js';
+import { steady } from '../state/steady.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import { FieldBox } from './field-box.js';
 import { HoopsGroup } from './hoops-group.js';
 
-const groups = computed<Group[]>(() => {
+const kind = steady<Kind>(() => {
   const spec = vessel.value?.spec;
-  return groupsOf({
+  return {
     vessel: spec?.vessel ?? 'cask',
     mixedStaves: !!spec?.staves.widths,
     mixedBoards: (['top', 'bottom'] as const).filter((end) => spec?.heads[end]?.widths),
     headsApart: headsApart.value,
-  });
+  };
 });
+const groups = computed(() => groupsOf(kind.value));
 
 export function SettingsView(): JSX.Element {
   return (
@@ -35,7 +37,7 @@ function FieldGroup({ group, open }: { group: Group; open: boolean }): JSX.Eleme
   return (
     <details open={open}>
       <summary>{words.value.groups[group.name]}</summary>
-      {group.name === 'heads' && vessel.value?.spec.vessel === 'cask' && <HeadsChoice />}
+      {group.name === 'heads' && kind.value.vessel === 'cask' && <HeadsChoice />}
       {group.sections.map((section) => (
         <FieldSection key={section.end} section={section} />
       ))}

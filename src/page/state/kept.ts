@@ -17,3 +17,21 @@ export function keep(name: string, value: string): void {
     // full or forbidden: the page works all the same, and saving to a file is always there
   }
 }
+
+/** ms */
+const pause = 300;
+const waiting = new Map<string, string>();
+let timer: ReturnType<typeof setTimeout> | undefined;
+
+/** The same once nothing new comes for a while, and at the latest when the page is left or put aside. */
+export function keepSoon(name: string, value: string): void {
+  waiting.set(name, value);
+  clearTimeout(timer);
+  timer = setTimeout(keepNow, pause);
+}
+
+export function keepNow(): void {
+  clearTimeout(timer);
+  waiting.forEach((value, name) => keep(name, value));
+  waiting.clear();
+}

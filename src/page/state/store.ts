@@ -5,7 +5,7 @@ import { lookInto, removeFromSpec, type Path } from './edit-spec.js';
 import { begin, record, redo, settle, undo, type History } from './history.js';
 import { inOtherUnits } from './convert-units.js';
 import type { Units } from './read-length.js';
-import { kept, keep } from './kept.js';
+import { kept, keepSoon } from './kept.js';
 import { firstTemplate } from '../file/templates.js';
 import { wordings } from '../words/language.js';
 
@@ -33,8 +33,8 @@ export const units = computed<Units>(() => vessel.value?.spec.units ?? 'mm');
 export const messages = computed<readonly Message[]>(() => plan.value.messages);
 
 effect(() => {
-  keep('spec', text.value);
-  keep('file', fileName.value);
+  keepSoon('spec', text.value);
+  keepSoon('file', fileName.value);
 });
 
 /** What changes are made of; `group` as in `record`. */
