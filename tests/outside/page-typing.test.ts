@@ -49,6 +49,13 @@ it('what cannot be read stays as it was typed, and the vessel as it was', async 
   expect(await page.locator('#drawing-bilge-said').innerText()).toBe('');
 });
 
+it('is there again after the page was left in the middle of typing', async () => {
+  await bilge().fill('681');
+  await page.reload();
+  await page.locator('.picture').waitFor();
+  expect(await bilge().inputValue()).toBe('681');
+});
+
 it('what cannot be built is said beside the number, with what would help; the text is kept', async () => {
   await type('400');
   expect(await page.locator('.lag').count()).toBe(1);
