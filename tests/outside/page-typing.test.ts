@@ -114,6 +114,44 @@ it('heads that differ have boxes of their own, and those of heads alike come bac
   expect(await page.getByLabel('Groove depth, top').inputValue()).toBe('6');
 });
 
+it('staves become uneven and even again, and a bung hole comes and goes, each in one step', async () => {
+  const text = async (): Promise<string> => {
+    await page.getByRole('tab', { name: 'As text' }).click();
+    const found = await page.locator('#spec-text').inputValue();
+    await page.getByRole('tab', { name: 'Settings' }).click();
+    return found;
+  };
+  const open = (group: string) =>
+    page
+      .locator('details', { has: page.locator('summary', { hasText: group }) })
+      .evaluate((element) => element.setAttribute('open', ''));
+  const first = await text();
+  await page.getByLabel('Staves are').selectOption('uneven');
+  const widths = await page.locator('#panel-staves\\.widths').inputValue();
+  expect(widths.split(', ')).toHaveLength(28);
+  expect(await text()).not.toContain('count');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await text()).toBe(first);
+  expect(await page.locator('#drawing-staves\\.count').inputValue()).toBe('28');
+
+  await open('Bung');
+  await page.getByLabel('Bung', { exact: true }).selectOption('none');
+  expect(await text()).toContain('bung: none');
+  await open('Bung');
+  await page.locator('#panel-bung\\.diameter').fill('44');
+  expect(await page.getByLabel('Bung', { exact: true }).inputValue()).toBe('bored');
+
+  await begin(page, 'bucket');
+  await open('Bung');
+  await page.getByLabel('Bung', { exact: true }).selectOption('bored');
+  const box = page.locator('#panel-bung\\.diameter');
+  expect(Number(await box.inputValue())).toBeGreaterThan(10);
+  await box.fill('');
+  await box.pressSequentially('32');
+  expect(await text()).toMatch(/bung: \{ diameter: 32 \}|diameter: 32/);
+  expect(await page.locator('.notes .error').count()).toBe(0);
+});
+
 it('a fan of other widths is in its file as the command draws it, and one that cannot be is refused in words', async () => {
   await page.getByRole('tab', { name: 'Print and cut' }).click();
   const pack = page.getByRole('button', { name: 'The whole pack' });

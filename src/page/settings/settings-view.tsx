@@ -1,14 +1,14 @@
 /** Everything that a spec can say, in groups; what is not given shows its default. */
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { Choice } from '../choice.js';
 import { groupsOf, type Group, type Kind, type Section } from '../state/fields.js';
-import { headsApart, setHeadsApart } from '../state/heads-apart.js';
+import { headsApart } from '../state/heads-apart.js';
 import { steady } from '../state/steady.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
 import { FieldBox } from './field-box.js';
 import { HoopsGroup } from './hoops-group.js';
+import { BoardsWay, BungChoice, HeadsChoice, StavesWay } from './ways-choices.js';
 
 const kind = steady<Kind>(() => {
   const spec = vessel.value?.spec;
@@ -37,17 +37,26 @@ function FieldGroup({ group, open }: { group: Group; open: boolean }): JSX.Eleme
   return (
     <details open={open}>
       <summary>{words.value.groups[group.name]}</summary>
+      {group.name === 'staves' && <StavesWay />}
       {group.name === 'heads' && kind.value.vessel === 'cask' && <HeadsChoice />}
+      {group.name === 'bung' && <BungChoice />}
       {group.sections.map((section) => (
-        <FieldSection key={section.end} section={section} />
+        <FieldSection key={section.end} section={section} ofBoards={group.name === 'heads'} />
       ))}
     </details>
   );
 }
 
-function FieldSection({ section: { end, fields } }: { section: Section }): JSX.Element {
+interface SectionProps {
+  readonly section: Section;
+  /** whether the boxes of a head's boards are among them */
+  readonly ofBoards: boolean;
+}
+
+function FieldSection({ section: { end, fields }, ofBoards }: SectionProps): JSX.Element {
   const boxes = (
     <div class="fields">
+      {ofBoards && <BoardsWay end={end} />}
       {fields.map((field) => (
         <FieldBox key={field.path.join('.')} field={field} place="panel" />
       ))}
@@ -59,20 +68,5 @@ function FieldSection({ section: { end, fields } }: { section: Section }): JSX.E
       <legend>{words.value.settings.headOf[end]}</legend>
       {boxes}
     </fieldset>
-  );
-}
-
-function HeadsChoice(): JSX.Element {
-  const { heads, headsAlike, headsApart: apart } = words.value.settings;
-  return (
-    <Choice
-      id="heads-apart"
-      label={heads}
-      chosen={headsApart.value ? 'apart' : 'alike'}
-      names={['alike', 'apart']}
-      say={(name) => (name === 'apart' ? apart : headsAlike)}
-      choose={(name) => setHeadsApart(name === 'apart')}
-      class="heads-choice"
-    />
   );
 }

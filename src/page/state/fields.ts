@@ -112,7 +112,7 @@ export function groupsOf({ vessel, mixedStaves, mixedBoards, headsApart }: Kind)
     group('chime', chime),
     ofHeads('heads', heads),
     ofHeads('dowels', () => dowels),
-    ...(vessel === 'cask' ? [group('bung', [bung])] : []),
+    group('bung', [bung]),
     group('sheet', sheet),
   ];
 }

@@ -52,6 +52,12 @@ export const de: Words = {
     headsAlike: 'gleich',
     headsApart: 'jeder für sich',
     headOf: { top: 'Oberer Boden', bottom: 'Unterer Boden' },
+    stavesAre: 'Dauben sind',
+    staveWays: { even: 'gleich breit', uneven: 'verschieden breit' },
+    boardsAre: 'Stücke sind',
+    boardWays: { even: 'gleich breit', uneven: 'verschieden breit' },
+    bung: 'Spund',
+    bungs: { bored: 'mit Loch', none: 'ohne' },
   },
   ...fieldsGerman,
   hoops: {

@@ -51,6 +51,12 @@ export const en: Words = {
     headsAlike: 'alike',
     headsApart: 'each by itself',
     headOf: { top: 'Top head', bottom: 'Bottom head' },
+    stavesAre: 'Staves are',
+    staveWays: { even: 'of one width', uneven: 'of uneven widths' },
+    boardsAre: 'Boards are',
+    boardWays: { even: 'of one width', uneven: 'of uneven widths' },
+    bung: 'Bung',
+    bungs: { bored: 'with a hole', none: 'without' },
   },
   ...fields,
   hoops: {

@@ -52,6 +52,12 @@ export const fr: Words = {
     headsAlike: 'pareils',
     headsApart: 'chacun pour soi',
     headOf: { top: 'Fond supérieur', bottom: 'Fond inférieur' },
+    stavesAre: 'Douelles de largeur',
+    staveWays: { even: 'égale', uneven: 'inégale' },
+    boardsAre: 'Pièces de largeur',
+    boardWays: { even: 'égale', uneven: 'inégale' },
+    bung: 'Bonde',
+    bungs: { bored: 'avec trou', none: 'sans' },
   },
   ...fieldsFrench,
   hoops: {

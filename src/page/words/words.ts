@@ -5,6 +5,7 @@ import type { PartName } from '../parts.js';
 import type { GroupName } from '../state/fields.js';
 import type { FieldProblem } from '../state/read-field.js';
 import type { LengthProblem } from '../state/read-length.js';
+import type { Way } from '../state/ways.js';
 import type { RackWords } from './rack.js';
 import type { SpaceWords } from './space.js';
 
@@ -19,8 +20,16 @@ export interface Words {
   readonly notes: Readonly<Record<'errors' | 'warnings' | 'goThere', string>>;
   readonly strip: { readonly title: string };
   readonly parts: Readonly<Record<PartName | 'title', string>>;
-  readonly settings: Readonly<Record<'about' | 'heads' | 'headsAlike' | 'headsApart', string>> & {
+  readonly settings: Readonly<
+    Record<
+      'about' | 'heads' | 'headsAlike' | 'headsApart' | 'stavesAre' | 'boardsAre' | 'bung',
+      string
+    >
+  > & {
     readonly headOf: Readonly<Record<'top' | 'bottom', string>>;
+    readonly staveWays: Readonly<Record<Way, string>>;
+    readonly boardWays: Readonly<Record<Way, string>>;
+    readonly bungs: Readonly<Record<'bored' | 'none', string>>;
   };
   readonly groups: Readonly<Record<GroupName | 'hoops', string>>;
   /** by key of the spec, without numbers of lists */
