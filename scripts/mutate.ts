@@ -26,6 +26,7 @@ const drawingTests = ['tests/pieces/'];
 const rackTests = [
   'closing',
   'grid-walk',
+  'kinds',
   'least-deviation',
   'planing',
   'step',

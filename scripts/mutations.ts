@@ -210,6 +210,18 @@ export const mutations: readonly Mutation[] = [
     'this.most = apart;',
   ),
   inRack(
+    'kind-bungs.ts',
+    'a bung stave that the rack need not have',
+    '({ bung }) => (bung === c ? 1 : 0)',
+    '() => 0',
+  ),
+  inRack(
+    'kinds.ts',
+    'a bung stave counted twice among the others',
+    'reachOf(grid, count - 1, total - grid.steps[k]!)',
+    'reachOf(grid, count, total)',
+  ),
+  inRack(
     'union-grid.ts',
     'distances from the middle always two steps apart',
     'step: isOnGrid ? 2 * grid.step : grid.step',

@@ -6,7 +6,7 @@
  * listed by growing rest, and the first that can be parted into sets is the best of its counts.
  */
 
-import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
+import { COMPARED_TO, compareAims, hundredths, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
 import { priceJointly } from './joint-prices.js';
@@ -34,26 +34,49 @@ export interface ProvenSets {
   readonly provenBest: boolean;
 }
 
-/** Null when the question stays open. Yields now and then. */
+/** Null when the question stays open, 'none' when there are no such sets. Yields now and then. */
 export function* bestUnion(
   pool: Pool,
   classes: readonly StaveClass[],
   sets: number,
-): Generator<null, ProvenSets | null> {
-  const most = Math.min(MOST_HUNDREDTHS, Math.ceil((sets * pool.request.tolerance) / COMPARED_TO));
+): Generator<null, Outcome> {
+  const { tolerance, plane, count } = pool.request;
   const { each } = windowsFor(pool, COMPARED_TO);
-  const grid = gridForKinds(classes, each, pool.request.count);
-  const effort = { listing: new Effort(STEPS_FOR_HARD), parting: new Effort(STEPS_FOR_PARTING) };
-  for (let deviation = 0; deviation < most; deviation++) {
-    const unions = new Unions(pool, classes, grid, sets, deviation, effort);
-    const outcome = yield* unions.best();
+  const grid = gridForKinds(classes, each, count);
+  const effort = {
+    pricing: new Effort(STEPS_FOR_PRICING),
+    listing: new Effort(STEPS_FOR_HARD),
+    parting: new Effort(STEPS_FOR_PARTING),
+  };
+  const all = hundredths(sets * tolerance + ROUNDING_OF_SETS) + 1;
+  const levels = Math.min(MOST_HUNDREDTHS, all);
+  const at = (deviation: number): Unions =>
+    new Unions(pool, classes, grid, sets, deviation, effort);
+  for (let deviation = firstOpen(levels, (d) => at(d).isOpen()); deviation < levels; deviation++) {
+    const outcome = yield* at(deviation).best();
     if (outcome !== 'none') return outcome;
   }
-  return null;
+  return levels === all && plane === 0 ? 'none' : null;
+}
+
+/**
+ * The first of so many levels that isn't known to be closed. A level lets in whatever a lower one does: where one is
+ * closed, so are all below.
+ */
+function firstOpen(levels: number, isOpen: (level: number) => boolean): number {
+  let [closed, open] = [-1, levels];
+  for (let probe = 0; closed + 1 < open;) {
+    if (isOpen(probe)) open = probe;
+    else closed = probe;
+    probe = open < levels ? (closed + open) >> 1 : Math.min(levels - 1, 2 * probe + 1);
+  }
+  return open;
 }
 
 /** Racks whose best sets stray further are left to others. */
-const MOST_HUNDREDTHS = 60;
+const MOST_HUNDREDTHS = 400;
+/** Closing diameters of both sets may be over the limit by rounding, mm. */
+const ROUNDING_OF_SETS = 1e-6;
 /** Losses of worth are looked at in these steps, from none but rounding. */
 const NO_LOSS = 1e-4;
 const FIRST_LOSS = 0.02;
@@ -61,6 +84,9 @@ const LOSS_GROWTH = 1.5;
 /** Work allowed for one question, and for all that were put off. */
 const STEPS_FOR_ONE = 300_000;
 const STEPS_FOR_HARD = 8_000_000;
+/** Pricings allowed for all levels; those of two sets together take some times as long. */
+const STEPS_FOR_PRICING = 1500;
+const PRICING_JOINTLY = 3;
 /** Work allowed for parting choices into sets, all together. */
 const STEPS_FOR_PARTING = 15_000_000;
 
@@ -90,6 +116,13 @@ interface Job extends SharedQuestion {
   readonly seenTo: number;
 }
 
+type PricedJob = Job & { readonly pricing: Pricing };
+
+/** Whether the prices of a job are as good as they get. */
+function isPriced(job: Job): job is PricedJob {
+  return job.pricing !== null && job.kinds.length === 0;
+}
+
 class Unions {
   private readonly random: Random;
   private readonly offMiddle: number;
@@ -105,11 +138,22 @@ class Unions {
     private readonly sets: number,
     /** whole hundredths of a millimetre; that less is impossible is known */
     private readonly deviation: number,
-    private readonly effort: { readonly listing: Effort; readonly parting: Effort },
+    private readonly effort: Record<'pricing' | 'listing' | 'parting', Effort>,
   ) {
     this.windows = windowsFor(pool, (deviation + 1) * COMPARED_TO);
     this.random = seeded(pool.request.seed ?? 1);
     this.offMiddle = pool.offMiddle.reduce((all, off) => all + off, 0);
+  }
+
+  /** False when prices alone say that there are no such sets. */
+  isOpen(): boolean {
+    for (let jobs = this.jobs(); jobs.length > 0;) {
+      const job = jobs.pop()!;
+      if (isPriced(job)) return true;
+      jobs.push(...this.priced(job));
+      if (this.doubt) return true;
+    }
+    return false;
   }
 
   /** Hard questions are put off until a good answer is known. */
@@ -121,14 +165,13 @@ class Unions {
       for (let job = takeBest(jobs); job; job = takeBest(jobs)) {
         if (best && compareAims(best.aims, job.promised) <= 0) break;
         yield null;
-        if (!job.pricing || job.kinds.length > 0) {
+        if (!isPriced(job)) {
           jobs.push(...this.priced(job));
           continue;
         }
-        const priced = { ...job, pricing: job.pricing };
         const effort = isHard ? this.effort.listing : new Effort(STEPS_FOR_ONE);
-        const rare: Answer | null = isHard ? this.withRare(priced, best, effort) : null;
-        const answer: Answer = rare ?? (yield* this.answer(priced, best, effort));
+        const rare: Answer | null = isHard ? this.withRare(job, best, effort) : null;
+        const answer: Answer = rare ?? (yield* this.answer(job, best, effort));
         best = answer.found ?? best;
         if (answer.left) putOff.push(answer.left);
       }
@@ -151,6 +194,10 @@ class Unions {
 
   /** With prices, or with better ones: one job for each way that the kinds may be. */
   private priced(job: Job): Job[] {
+    if (!this.effort.pricing.step(job.pricing ? PRICING_JOINTLY * job.kinds.length : 1)) {
+      this.passOver(job.promised);
+      return [];
+    }
     if (!job.pricing) {
       const pricing = pricingOf(job.question);
       return pricing ? [{ ...job, pricing, promised: this.promise(job, pricing.most) }] : [];
@@ -167,11 +214,7 @@ class Unions {
   }
 
   /** The best that can be parted and betters `limit`, by growing loss; and what is left of a job when the effort ends. */
-  private *answer(
-    job: Job & { readonly pricing: Pricing },
-    limit: Parted | null,
-    effort: Effort,
-  ): Generator<null, Answer> {
+  private *answer(job: PricedJob, limit: Parted | null, effort: Effort): Generator<null, Answer> {
     const { pricing } = job;
     const largest = largestLoss(pricing);
     let { seenTo } = job;
@@ -201,11 +244,7 @@ class Unions {
   }
 
   /** The answer by way of the kind that few choices make; null when neither is such a kind. */
-  private withRare(
-    job: Job & { readonly pricing: Pricing },
-    limit: Parted | null,
-    effort: Effort,
-  ): Answer | null {
+  private withRare(job: PricedJob, limit: Parted | null, effort: Effort): Answer | null {
     const { pool, grid, deviation } = this;
     if (!job.pair || pool.standing.length > 0) return null;
     const above = job.pricing.most - this.lossUpTo(limit, job) - ON_LATTICE * grid!.step;
@@ -217,7 +256,7 @@ class Unions {
   }
 
   /** The loss beyond which a choice no longer betters `limit` by its rest. */
-  private lossUpTo(limit: Parted | null, job: Job & { readonly pricing: Pricing }): number {
+  private lossUpTo(limit: Parted | null, job: PricedJob): number {
     const { spread } = job.promised;
     if (!limit || limit.aims.spread !== spread) return Infinity;
     const left = this.pool.staves.length - job.question.count;

@@ -1,9 +1,11 @@
 /** Which staves, in sets of which counts, make so many sets on a coarse grid: a plan by kinds made whole. */
 
 import type { StaveClass } from './classes.js';
+import { mostWithBungs } from './kind-bungs.js';
 import { fitKinds } from './kind-rounding.js';
 import { kindsThatHold, withStanding } from './kind-standing.js';
 import { gridOf, kindsOf, planKinds, type Grid, type Kind } from './kinds.js';
+import { bungsNeeded } from './plan.js';
 import type { Pool } from './pool.js';
 import { sum } from './sum.js';
 import { closingWindows, type Window } from './window.js';
@@ -20,11 +22,12 @@ export function mostOnGrid(pool: Pool, classes: readonly StaveClass[], wanted: n
   const { outer } = closingWindows(pool, tolerance, plane);
   const grid = gridOf(classes, outer);
   if (!grid || wanted === 0) return wanted;
-  const kinds = kindsOf(grid, outer, count);
+  const kinds = kindsOf(grid, outer, count, bungsNeeded(pool, 1));
   // every answer has a set that holds the staves that stand
   if (kindsThatHold(grid, kinds).length === 0) return 0;
   const { most } = planKinds(pool, grid, kinds, wanted);
-  return Math.min(wanted, Math.floor(most + ROUNDING));
+  const withBungs = mostWithBungs(grid, kinds, wanted);
+  return Math.min(wanted, Math.floor(Math.min(most, withBungs) + ROUNDING));
 }
 
 /** What the most sets may be out by from rounding. */
@@ -42,7 +45,7 @@ export function attemptOnGrid(
 ): KindAttempt | null {
   const grid = gridOf(classes, window);
   if (!grid) return null;
-  const kinds = kindsOf(grid, window, pool.request.count);
+  const kinds = kindsOf(grid, window, pool.request.count, 0);
   for (const margin of MARGINS) {
     const easy = kinds.map((kind) => narrowed(kind, margin));
     const near = wholeKinds(pool, grid, easy, sets);

@@ -78,13 +78,19 @@ function commonDivisor(a: number, b: number): number {
   return b === 0 ? a : commonDivisor(b, a % b);
 }
 
-/** All kinds whose sets may close within the window. */
-export function kindsOf(grid: Grid, window: Window, { min, max }: { min: number; max: number }) {
+/** All kinds whose sets may close within the window. `bungs`: how many bung staves each needs, none or one. */
+export function kindsOf(
+  grid: Grid,
+  window: Window,
+  { min, max }: { min: number; max: number },
+  bungs: number,
+) {
   const kinds: Kind[] = [];
   const [narrowest, widest] = [grid.steps[0]!, grid.steps.at(-1)!];
   for (let count = min; count <= max; count++)
     for (let steps = count * narrowest; steps <= count * widest; steps++) {
-      const reach = reachOf(grid, count, steps)!;
+      const reach = bungs > 0 ? reachWithBung(grid, count, steps) : reachOf(grid, count, steps);
+      if (!reach) continue;
       const low = Math.max(reach.low, window.low - steps * grid.step);
       const high = Math.min(reach.high, window.high - steps * grid.step);
       if (low <= high) kinds.push({ count, steps, beside: { low, high } });
@@ -112,6 +118,19 @@ export function reachOf({ steps, beside }: Grid, count: number, total: number): 
   const above = steps.findIndex((at) => at >= mean);
   const [alike, apart] = [between(Math.max(0, above - 1), above), between(0, last)];
   return { low: Math.min(alike, apart) - ROUNDING, high: Math.max(alike, apart) + ROUNDING };
+}
+
+/** The same where one of the staves must be fit for the bung: a wide one among narrow ones makes much of a difference. */
+function reachWithBung(grid: Grid, count: number, total: number): Window | null {
+  if (grid.classes.every(({ canBung }) => canBung)) return reachOf(grid, count, total);
+  let [low, high] = [Infinity, -Infinity];
+  for (const [k, { canBung }] of grid.classes.entries()) {
+    const others = canBung ? reachOf(grid, count - 1, total - grid.steps[k]!) : null;
+    if (!others) continue;
+    low = Math.min(low, others.low + grid.beside[k]!);
+    high = Math.max(high, others.high + grid.beside[k]!);
+  }
+  return low <= high ? { low, high } : null;
 }
 
 /** The most sets up to `wanted`, of each kind up to `most`; rather of kinds with more gain. */
@@ -198,7 +217,7 @@ interface Wishes {
   readonly most?: readonly number[];
 }
 
-interface Limited {
+export interface Limited {
   readonly takes: readonly (readonly number[])[];
   /** the last ones are those of the classes */
   readonly limits: readonly number[];
@@ -210,15 +229,20 @@ interface Limited {
  * and a class's price is raised until its staves cost no less than they give, then the price of all that the rack holds
  * pays for no more sets than that.
  */
-function provenBy(prices: readonly number[], { takes, limits, classes }: Limited): number {
+export function provenBy(prices: readonly number[], { takes, limits, classes }: Limited): number {
   const others = limits.length - classes;
   const cost = (thing: number): number =>
     sum(takes.slice(0, others).map((row, i) => prices[i]! * row[thing]!));
-  const ofClasses = Array.from({ length: classes }, (_, k) => Math.max(0, -cost(k)));
+  const ofClasses = Array.from({ length: classes }, (_, k) => {
+    return Math.max(prices[others + k]!, -cost(k));
+  });
   const things = takes[0]!.length;
-  let cheapest = Infinity;
-  for (let thing = classes; thing < things; thing++) cheapest = Math.min(cheapest, cost(thing));
   if (things === classes) return 0;
+  let cheapest = Infinity;
+  for (let thing = classes; thing < things; thing++) {
+    const ofStaves = sum(ofClasses.map((price, k) => price * takes[others + k]![thing]!));
+    cheapest = Math.min(cheapest, cost(thing) + ofStaves);
+  }
   const held = sum(ofClasses.map((price, k) => price * limits[others + k]!));
   const all = held + sum(prices.slice(0, others).map((price, i) => price * limits[i]!));
   return cheapest > 0 ? all / cheapest : Infinity;

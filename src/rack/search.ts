@@ -6,6 +6,7 @@ import { deal } from './deal.js';
 import { attemptOnGrid } from './kind-attempt.js';
 import type { Layout } from './layout.js';
 import { balance, mend, openSets, refine, type Goal } from './mend.js';
+import { oneByOne } from './one-by-one.js';
 import { chooseStaves, totalCounts } from './plan.js';
 import type { Pool } from './pool.js';
 import { seeded, type Random } from './random.js';
@@ -36,8 +37,20 @@ export function* search(pool: Pool, most: number): Generator<SearchState, readon
       if (isBetter(pool, found, best)) best = found;
     }
   }
+  if (best.length < most - NEARLY_ALL) {
+    const others = oneByOne(pool, classes, most);
+    for (let next = others.next(); ; next = others.next()) {
+      const sets = next.value;
+      if (sets && isBetter(pool, sets, best)) best = [...sets];
+      if (next.done) break;
+      yield { best, layout: null };
+    }
+  }
   return best;
 }
+
+/** Fewer sets short than this, and making them one by one hardly makes more. */
+const NEARLY_ALL = 1;
 
 /** Beginning anew with fewer sets than this below the bound has never helped. */
 const FEWER_TRIED = 2;

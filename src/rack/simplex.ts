@@ -22,8 +22,9 @@ const TINY = 1e-9;
 const MOST_EXCHANGES = 5000;
 
 /**
- * The simplex method on a full table, with Bland's rule (R. G. Bland, New finite pivoting rules for the simplex method,
- * Mathematics of Operations Research 2, 1977), which can't go round in circles. The gain must be limited.
+ * The simplex method on a full table. What gains most by one enters first; when that hasn't helped for a while, Bland's rule
+ * is kept (R. G. Bland, New finite pivoting rules for the simplex method, Mathematics of Operations Research 2, 1977),
+ * which can't go round in circles, until it has. The gain must be limited.
  */
 export function mostGain({ gain, takes, limits }: LinearProgramme): LinearAnswer {
   const things = gain.length;
@@ -38,18 +39,36 @@ export function mostGain({ gain, takes, limits }: LinearProgramme): LinearAnswer
   const profit = new Float64Array(width);
   profit.set(gain);
   const basis = limits.map((_, i) => things + i);
+  let [gained, idle] = [0, 0];
   for (let turn = 0; turn < MOST_EXCHANGES; turn++) {
-    const enters = profit.findIndex((value, k) => k < width - 1 && value > TINY);
+    const enters = idle < PATIENCE ? mostProfitable(profit) : firstProfitable(profit);
     if (enters < 0) break;
     const leaves = tightest(table, basis, enters);
     if (leaves < 0) break;
     pivot(table, profit, leaves, enters);
     basis[leaves] = enters;
+    const now = -profit[width - 1]!;
+    idle = now > gained + TINY ? 0 : idle + 1;
+    gained = Math.max(gained, now);
   }
   const amounts = gain.map(() => 0);
   for (const [i, thing] of basis.entries())
     if (thing < things) amounts[thing] = table[i]![width - 1]!;
   return { amounts, prices: limits.map((_, i) => Math.max(0, -profit[things + i]!)) };
+}
+
+/** Exchanges without gain before Bland's rule is kept. */
+const PATIENCE = 40;
+
+/** -1 when none gains. The last place is what has been gained. */
+function mostProfitable(profit: Float64Array): number {
+  let [best, most] = [-1, TINY];
+  for (let k = 0; k < profit.length - 1; k++) if (profit[k]! > most) [best, most] = [k, profit[k]!];
+  return best;
+}
+
+function firstProfitable(profit: Float64Array): number {
+  return profit.findIndex((value, k) => k < profit.length - 1 && value > TINY);
 }
 
 /** The row that lets the least in; of equals the one that entered with the lowest number. */

@@ -39,7 +39,7 @@ export function gridForKinds(
   const step = commonStep(classes);
   if (step < Math.min(COARSE, window.high - window.low)) return null;
   const grid = gridInSmall(classes, step);
-  return step >= COARSE || kindsOf(grid, window, count).length <= FEW_KINDS ? grid : null;
+  return step >= COARSE || kindsOf(grid, window, count, 0).length <= FEW_KINDS ? grid : null;
 }
 
 const FEW_KINDS = 20;

@@ -142,7 +142,7 @@ function kindsByCount(
   deviation: number,
 ): ReadonlyMap<number, Kind[]> {
   const byCount = new Map<number, Kind[]>();
-  for (const wide of kindsOf(grid, window, pool.request.count)) {
+  for (const wide of kindsOf(grid, window, pool.request.count, bungsNeeded(pool, 1))) {
     const kind = kindWithin(pool, grid, wide, deviation);
     if (kind.beside.low > kind.beside.high) continue;
     const same = byCount.get(kind.count);

@@ -29,7 +29,7 @@ describe('the kinds that hold standing staves', () => {
       const pool = makePool(stock.staves, { ...keg, standing });
       const { outer } = closingWindows(pool, keg.tolerance, 0);
       const grid = gridOf(classesOf(pool), outer)!;
-      const kinds = kindsThatHold(grid, kindsOf(grid, outer, keg.count));
+      const kinds = kindsThatHold(grid, kindsOf(grid, outer, keg.count, 0));
       let closing = 0;
       for (let members = 0; members < 2 ** 9; members++) {
         const chosen = stock.staves.filter((_, i) => i < 2 || (members >> (i - 2)) & 1);
@@ -59,7 +59,7 @@ describe('the kinds that hold standing staves', () => {
     const pool = makePool(rack({ count: 40, step: 2 }).staves, asked());
     const { outer } = closingWindows(pool, 0.1, 0);
     const grid = gridOf(classesOf(pool), outer)!;
-    const kinds = kindsOf(grid, outer, { min: 25, max: 30 });
+    const kinds = kindsOf(grid, outer, { min: 25, max: 30 }, 0);
     expect(kinds.length).toBeGreaterThan(3);
     expect(kindsThatHold(grid, kinds)).toEqual(kinds);
   });
