@@ -6,7 +6,7 @@
  * listed by growing rest, and the first that can be parted into sets is the best of its counts.
  */
 
-import { COMPARED_TO, compareAims, hundredths, type Aims, type ClosedSet } from './aims.js';
+import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
 import { priceJointly } from './joint-prices.js';
@@ -17,7 +17,7 @@ import { seeded, type Random } from './random.js';
 import { bestWithRare } from './rare-kind.js';
 import { split } from './split.js';
 import { sum } from './sum.js';
-import { gridForKinds, offLattice, pricingOf } from './union-grid.js';
+import { offLattice, pricingOf } from './union-grid.js';
 import {
   questionFor,
   questionsFor,
@@ -34,66 +34,20 @@ export interface ProvenSets {
   readonly provenBest: boolean;
 }
 
-/** Null when the question stays open, 'none' when there are no such sets. Yields now and then. */
-export function* bestUnion(
-  pool: Pool,
-  classes: readonly StaveClass[],
-  sets: number,
-): Generator<null, Outcome> {
-  const { tolerance, plane, count } = pool.request;
-  const { each } = windowsFor(pool, COMPARED_TO);
-  const grid = gridForKinds(classes, each, count);
-  const effort = {
-    pricing: new Effort(STEPS_FOR_PRICING),
-    listing: new Effort(STEPS_FOR_HARD),
-    parting: new Effort(STEPS_FOR_PARTING),
-  };
-  const all = hundredths(sets * tolerance + ROUNDING_OF_SETS) + 1;
-  const levels = Math.min(MOST_HUNDREDTHS, all);
-  const at = (deviation: number): Unions =>
-    new Unions(pool, classes, grid, sets, deviation, effort);
-  for (let deviation = firstOpen(levels, (d) => at(d).isOpen()); deviation < levels; deviation++) {
-    const outcome = yield* at(deviation).best();
-    if (outcome !== 'none') return outcome;
-  }
-  return levels === all && plane === 0 ? 'none' : null;
-}
-
-/**
- * The first of so many levels that isn't known to be closed. A level lets in whatever a lower one does: where one is
- * closed, so are all below.
- */
-function firstOpen(levels: number, isOpen: (level: number) => boolean): number {
-  let [closed, open] = [-1, levels];
-  for (let probe = 0; closed + 1 < open;) {
-    if (isOpen(probe)) open = probe;
-    else closed = probe;
-    probe = open < levels ? (closed + open) >> 1 : Math.min(levels - 1, 2 * probe + 1);
-  }
-  return open;
-}
-
-/** Racks whose best sets stray further are left to others. */
-const MOST_HUNDREDTHS = 400;
-/** Closing diameters of both sets may be over the limit by rounding, mm. */
-const ROUNDING_OF_SETS = 1e-6;
 /** Losses of worth are looked at in these steps, from none but rounding. */
 const NO_LOSS = 1e-4;
 const FIRST_LOSS = 0.02;
 const LOSS_GROWTH = 1.5;
-/** Work allowed for one question, and for all that were put off. */
+/** Work allowed for one question before it is put off. */
 const STEPS_FOR_ONE = 300_000;
-const STEPS_FOR_HARD = 8_000_000;
-/** Pricings allowed for all levels; those of two sets together take some times as long. */
-const STEPS_FOR_PRICING = 1500;
+/** Pricing two sets together takes some times as long as pricing them as one. */
 const PRICING_JOINTLY = 3;
-/** Work allowed for parting choices into sets, all together. */
-const STEPS_FOR_PARTING = 15_000_000;
 
 /** Sums this part of a step short of a place on a grid lie on it: rounding. */
 const ON_LATTICE = 1e-4;
 
-type Outcome = ProvenSets | null | 'none';
+/** Null when the question stays open, 'none' when there are no such sets. */
+export type Outcome = ProvenSets | null | 'none';
 
 interface Parted {
   readonly sets: readonly ClosedSet[];
@@ -123,7 +77,11 @@ function isPriced(job: Job): job is PricedJob {
   return job.pricing !== null && job.kinds.length === 0;
 }
 
-class Unions {
+/** Work allowed for pricings, for questions that were put off, and for parting choices into sets. */
+export type Efforts = Record<'pricing' | 'listing' | 'parting', Effort>;
+
+/** Choices for sets whose deviations sum to so many hundredths. */
+export class Unions {
   private readonly random: Random;
   private readonly offMiddle: number;
   private readonly windows: Windows;
@@ -138,7 +96,7 @@ class Unions {
     private readonly sets: number,
     /** whole hundredths of a millimetre; that less is impossible is known */
     private readonly deviation: number,
-    private readonly effort: Record<'pricing' | 'listing' | 'parting', Effort>,
+    private readonly effort: Efforts,
   ) {
     this.windows = windowsFor(pool, (deviation + 1) * COMPARED_TO);
     this.random = seeded(pool.request.seed ?? 1);
@@ -219,8 +177,9 @@ class Unions {
     const largest = largestLoss(pricing);
     let { seenTo } = job;
     let found: Parted | null = null;
+    let most = Infinity;
     for (;;) {
-      const loss = Math.min(nextLoss(seenTo), largest, this.lossUpTo(limit, job));
+      const loss = Math.min(nextLoss(seenTo), largest, this.lossUpTo(limit, job), most);
       yield null;
       const list = unionsWithin(pricing, loss, effort);
       const better: Parted | null =
@@ -234,6 +193,13 @@ class Unions {
       const end = Math.min(largest, this.lossUpTo(found ?? limit, job));
       // choices without a loss are all alike
       const isDone = found !== null && end <= NO_LOSS;
+      // too many to be listed at once
+      const half = (Math.max(0, seenTo) + loss) / 2;
+      if (!isDone && list && !list.areAll && loss - half > FIRST_LOSS) {
+        most = half;
+        continue;
+      }
+      most = Infinity;
       if (!isDone && (!list?.areAll || this.effort.parting.exhausted)) {
         const promised = this.promise(job, pricing.most - Math.max(0, seenTo));
         return { found, left: { ...job, promised, seenTo } };

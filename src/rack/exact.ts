@@ -9,7 +9,8 @@
 import { COMPARED_TO, hundredths, type ClosedSet } from './aims.js';
 import { classesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
-import { bestUnion, type ProvenSets } from './exact-unions.js';
+import { bestUnion } from './exact-levels.js';
+import type { ProvenSets } from './exact-unions.js';
 import { bestPacking, closingPattern, type ClosingPattern } from './packing.js';
 import { eachPattern } from './patterns.js';
 import type { Pool } from './pool.js';
@@ -45,7 +46,11 @@ function* bestOf(pool: Pool, classes: readonly StaveClass[], sets: number): Gene
     yield null;
     const effort = new Effort(PACKING_STEPS);
     const packed = bestPacking(pool, classes, lists, sets, effort);
-    if (effort.exhausted) return packed ? { sets: packed, provenBest: false } : 'unknown';
+    if (effort.exhausted) {
+      const united = yield* bestUnion(pool, classes, sets);
+      if (united === 'none' || united?.provenBest) return united;
+      return packed ? { sets: packed, provenBest: false } : 'unknown';
+    }
     if (packed && (level === all.at(-1) || isWithin(packed, level)))
       return { sets: packed, provenBest: true };
   }

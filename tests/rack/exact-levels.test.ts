@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { aimsOf } from '../../src/rack/aims.js';
 import { classesOf } from '../../src/rack/classes.js';
-import { bestUnion } from '../../src/rack/exact-unions.js';
+import { bestUnion } from '../../src/rack/exact-levels.js';
 import { makePool } from '../../src/rack/pool.js';
 import { bruteForce } from './brute-force.js';
 import { asked, rack } from './racks.js';
