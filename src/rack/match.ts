@@ -9,6 +9,7 @@ import type { ClosedSet } from './aims.js';
 import { choose, type Choice } from './choose.js';
 import { Driver } from './drive.js';
 import { helpFor } from './help.js';
+import { readingOrder } from './marks.js';
 import { makePool, type Pool } from './pool.js';
 import { finishSets } from './finish.js';
 import type { MatchHooks, MatchRequest, MatchResult } from './request.js';
@@ -47,7 +48,7 @@ function marksLeft(stock: Stock, pool: Pool, sets: readonly ClosedSet[]): readon
   const used = new Set(sets.flatMap(({ staves }) => staves.map((i) => pool.staves[i]!.mark)));
   return stock.staves
     .filter(({ mark }) => !used.has(mark))
-    .sort((a, b) => a.width - b.width || (a.mark < b.mark ? -1 : 1))
+    .sort((a, b) => a.width - b.width || readingOrder(a.mark, b.mark))
     .map(({ mark }) => mark);
 }
 

@@ -1,6 +1,7 @@
 /** The staves that can be used for a request, narrowest first, with what every step of the search asks of them. */
 
 import { halfAngle } from './closing.js';
+import { readingOrder } from './marks.js';
 import type { MatchRequest, UnfitStave } from './request.js';
 import type { StockStave } from './stock.js';
 
@@ -43,7 +44,7 @@ export function makePool(stock: readonly StockStave[], request: MatchRequest): P
     canBung: Uint8Array.from(staves, (stave) => (canBung(stave, request) ? 1 : 0)),
     offMiddle: width.map((w) => Math.abs(w - middle)),
     standing: (request.standing ?? []).flatMap((mark) => indexOf.get(mark) ?? []),
-    unfit: unfit.sort((a, b) => compareMarks(a.mark, b.mark)),
+    unfit: unfit.sort((a, b) => readingOrder(a.mark, b.mark)),
   };
 }
 
