@@ -5,7 +5,10 @@ import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { matchStaves, planVessel, readStock, requestFor } from '../../src/index.js';
+import { filesOfSet, keptChosen } from '../../src/page/rack/chosen.js';
+import { fontFile } from '../cli/workshop.js';
 import { begin, fileFrom, PageInBrowser, root, settled } from './page.js';
+import { unpacked } from './pdf-programs.js';
 
 let workshop: PageInBrowser;
 let page: Page;
@@ -87,7 +90,9 @@ it('the rack is saved as the list that it was', async () => {
   expect(saved.staves).toEqual(given.staves);
 });
 
-it('a set’s files come in one zip', async () => {
+it('a set’s files come in one zip, made beside the page: those that `match --out` writes', async () => {
+  let helpers = 0;
+  page.once('worker', () => helpers++);
   const file = await fileFrom(page, () =>
     page.getByRole('button', { name: 'Files of this set (zip)' }).last().click(),
   );
@@ -101,6 +106,31 @@ it('a set’s files come in one zip', async () => {
     2 * (await page.locator('.set').nth(1).locator('tbody tr').count()),
   );
   expect(strFromU8(files['set-2.pdf']!.subarray(0, 5))).toBe('%PDF-');
+  expect(helpers).toBe(1);
+  expect(page.workers().length).toBeLessThan(2);
+
+  const kept = await page.evaluate(() => localStorage.getItem('staveloft.sets'));
+  const font = () => Promise.resolve(new Uint8Array(readFileSync(fontFile)));
+  const due = await filesOfSet(keptChosen(kept)!, 2, { font, language: 'en', paper: 'a4' });
+  if ('refused' in due) throw new Error('refused');
+  expect(names).toEqual(due.map(({ name }) => name));
+  for (const { name, content } of due) {
+    const [made, written] = [Buffer.from(files[name]!), Buffer.from(content)];
+    const plain = name.endsWith('.pdf') ? unpacked : (bytes: Buffer) => bytes;
+    expect(plain(made).equals(plain(written)), name).toBe(true);
+  }
+
+  const alone = await workshop.open(
+    {},
+    undefined,
+    `delete globalThis.Worker; localStorage.setItem('staveloft.sets', ${JSON.stringify(kept)})`,
+  );
+  await alone.locator('.handle').click();
+  const same = await fileFrom(alone, () =>
+    alone.getByRole('button', { name: 'Files of this set (zip)' }).last().click(),
+  );
+  expect([alone.workers().length, same.bytes.equals(file.bytes)]).toEqual([0, true]);
+  await alone.close();
 }, 60_000);
 
 it('a broken stave gives its place to a spare, and leaves the rack', async () => {

@@ -16,6 +16,14 @@ export function saved(bytes: Uint8Array): string {
   return path;
 }
 
+/** A PDF with its streams unpacked: deflate differs between Node and a browser, what it packs may not. */
+export function unpacked(bytes: Uint8Array): Buffer {
+  const path = saved(bytes);
+  const plain = `${path}.plain`;
+  run('qpdf', '--qdf', '--object-streams=disable', '--static-id', path, plain);
+  return readFileSync(plain);
+}
+
 export interface Raster {
   readonly width: number;
   readonly height: number;

@@ -2,11 +2,11 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { download } from '../file/download.js';
-import { zipOf } from '../file/zip.js';
-import { drawOptions } from '../output/output-state.js';
-import { language, wordings, words } from '../words/language.js';
-import { filesOfSet } from './chosen.js';
+import { answerTo } from '../helper/start-helper.js';
+import { plainOptions } from '../output/output-state.js';
+import { words } from '../words/language.js';
 import { found } from './choosing.js';
+import { setFilesAside, type SetFilesAnswer, type SetFilesQuestion } from './set-files-aside.js';
 
 export function SetFilesButton({ number }: { number: number }): JSX.Element {
   const { rack } = words.value;
@@ -15,14 +15,14 @@ export function SetFilesButton({ number }: { number: number }): JSX.Element {
   const give = async (): Promise<void> => {
     if (!found.value) return;
     [busy.value, refused.value] = [true, null];
-    // lets the browser show that it is at work
-    await new Promise((resolve) => setTimeout(resolve, 30));
-    const options = { ...drawOptions(), language: language.value, wordings: wordings.value };
-    const files = await filesOfSet(found.value, number, options).finally(
-      () => (busy.value = false),
-    );
-    if ('refused' in files) refused.value = files.refused.map(({ text }) => text);
-    else download(zipOf(`set-${number}.zip`, files));
+    const options = plainOptions();
+    const question = { task: 'set files', chosen: found.value, number, options } as const;
+    const answer = await answerTo<SetFilesAnswer, SetFilesQuestion>(
+      question,
+      setFilesAside,
+    ).finally(() => (busy.value = false));
+    if ('refused' in answer) refused.value = answer.refused;
+    else download(answer.zip);
   };
   return (
     <>

@@ -14,6 +14,7 @@ import {
 } from '../../../src/index.js';
 import { zipOf } from '../../../src/page/file/zip.js';
 import { filesOfSet, type Chosen } from '../../../src/page/rack/chosen.js';
+import { setFilesAside, type SetFilesAnswer } from '../../../src/page/rack/set-files-aside.js';
 import { stockOf } from '../../../src/page/rack/rack-text.js';
 import { fontFile, root, Workshop } from '../../cli/workshop.js';
 
@@ -74,6 +75,31 @@ describe.each([
     expect(strFromU8(given.get('sets/set-2/spec.yaml')!)).toContain('widths:');
   });
 });
+
+it.each(languages)(
+  'a helper that is sent a set gives its files, and says in %s why not',
+  async (language) => {
+    const spec = readFileSync(join(root, 'templates/bucket.yaml'), 'utf8');
+    const chosen = await chosenOnPage(spec, rack, { count: { min: 12, max: 18 } });
+    const answerTo = async (own: Chosen): Promise<SetFilesAnswer> => {
+      const options = { paper: 'a4', language } as const;
+      // as the browser sends it
+      const sent = structuredClone({ task: 'set files', chosen: own, number: 1, options } as const);
+      return new Promise((answer) => void setFilesAside(sent, answer));
+    };
+    const given = await answerTo(chosen);
+    const due = await filesOfSet(chosen, 1, { font, language });
+    if ('refused' in given || 'refused' in due) throw new Error('refused');
+    const made = given.zip.content as Uint8Array;
+    expect(Buffer.from(made).equals(zipOf('set-1.zip', due).content as Uint8Array)).toBe(true);
+    const [first] = chosen.result.sets;
+    const narrow = first!.staves.map((stave) => ({ ...stave, width: stave.width / 2 }));
+    const result = { ...chosen.result, sets: [{ ...first!, staves: narrow }] };
+    const refused = await answerTo({ ...chosen, result });
+    const [said] = 'refused' in refused ? refused.refused : [];
+    expect(said).toMatch({ en: /staves/, de: /Dauben/, fr: /douelles/ }[language]);
+  },
+);
 
 it('a set that makes no vessel gives no files, and says why', async () => {
   const spec = readFileSync(join(root, 'templates/bucket.yaml'), 'utf8');
