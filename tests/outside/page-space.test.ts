@@ -84,6 +84,19 @@ describe('with WebGL', () => {
     );
   });
 
+  it('in French on a tablet every number is in sight, and hoops go by their French names', async () => {
+    await page.setViewportSize({ width: 820, height: 1180 });
+    await page.locator('.habits summary').click();
+    await page.locator('.habits select').first().selectOption('fr');
+    await settled(page);
+    await page.getByRole('button', { name: 'Douelles: 1', exact: true }).click();
+    const hidden = await page
+      .locator('.chosen .scroll')
+      .evaluate((element) => element.scrollWidth - element.clientWidth);
+    expect(hidden).toBeLessThan(2);
+    expect(await page.locator('.part-list').innerText()).toContain('cercle de tête, haut');
+  });
+
   it('the browser had nothing to complain of', () => {
     expect(workshop.complaints).toEqual([]);
   });

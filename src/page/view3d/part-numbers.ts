@@ -18,7 +18,8 @@ export function partNumbers(vessel: Vessel, id: PartId): PartNumbers {
 }
 
 export function hoopName({ spec, end }: Vessel['hoops'][number]): string {
-  return `${spec.name}, ${words.value.numbers.ends[end]}`;
+  const { hoops, numbers } = words.value;
+  return `${hoops.name(spec.name)}, ${numbers.ends[end]}`;
 }
 
 function staveNumbers(figures: Figures, vessel: Vessel, index: number): PartNumbers {
