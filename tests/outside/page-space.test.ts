@@ -84,6 +84,24 @@ describe('with WebGL', () => {
     );
   });
 
+  it('is rough while it moves where there is no graphics hardware, and fine once it rests', async () => {
+    const fineness = await page.locator('.space canvas').evaluate(async (element) => {
+      const canvas = element as HTMLCanvasElement;
+      const shown: number[] = [];
+      const both = new Promise<void>((done) => {
+        new MutationObserver(() => {
+          shown.push(canvas.width / canvas.clientWidth);
+          if (shown.length === 2) done();
+        }).observe(canvas, { attributeFilter: ['data-drawn'] });
+      });
+      canvas.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowLeft', bubbles: true }));
+      await both;
+      return shown;
+    });
+    expect(fineness[0]).toBeCloseTo(0.5, 1);
+    expect(fineness[1]).toBeCloseTo(1.5, 1);
+  });
+
   it('in French on a tablet every number is in sight, and hoops go by their French names', async () => {
     await page.setViewportSize({ width: 820, height: 1180 });
     await page.locator('.habits summary').click();

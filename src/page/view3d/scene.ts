@@ -20,6 +20,12 @@ const viewAngle = 28;
 /** From where one looks at first: a little from above. */
 const first = { turn: 0.95, tilt: 1.15 };
 
+/** Pixels of a picture that is drawn without graphics hardware for one of the page's: while it moves, and at rest. */
+const rough = 0.5;
+const fine = 1.5;
+/** So long, ms, nothing has moved. */
+const pause = 400;
+
 export class VesselScene {
   private readonly renderer: WebGLRenderer;
   private readonly scene = new Scene();
@@ -29,12 +35,15 @@ export class VesselScene {
   private share = 0;
   private chosen: string | null = null;
   private wanted = 0;
+  private rest: ReturnType<typeof setTimeout> | undefined;
 
+  /** `isSlow`: without graphics hardware. */
   constructor(
     private readonly canvas: HTMLCanvasElement,
     private vessel: Vessel,
+    private readonly isSlow: boolean,
   ) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+    this.renderer = new WebGLRenderer({ canvas, antialias: !isSlow, alpha: true });
     this.bodies = new Bodies(vessel);
     // the axis upright
     this.bodies.group.rotation.x = -Math.PI / 2;
@@ -72,7 +81,7 @@ export class VesselScene {
   }
 
   resize(width: number, height: number): void {
-    this.renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
+    this.renderer.setPixelRatio(this.fineness(false));
     this.renderer.setSize(width, height, false);
     this.camera.aspect = width / height;
     this.camera.updateProjectionMatrix();
@@ -110,6 +119,7 @@ export class VesselScene {
 
   dispose(): void {
     cancelAnimationFrame(this.wanted);
+    clearTimeout(this.rest);
     this.controls.dispose();
     this.bodies.dispose();
     this.renderer.dispose();
@@ -127,8 +137,23 @@ export class VesselScene {
     if (this.wanted !== 0) return;
     this.wanted = requestAnimationFrame(() => {
       this.wanted = 0;
-      this.renderer.render(this.scene, this.camera);
-      this.canvas.dataset['drawn'] = String(Number(this.canvas.dataset['drawn'] ?? 0) + 1);
+      this.render(false);
+      clearTimeout(this.rest);
+      if (this.isSlow) this.rest = setTimeout(() => this.render(true), pause);
     });
   };
+
+  private render(atRest: boolean): void {
+    const fineness = this.fineness(atRest);
+    // setting it makes the canvas anew
+    if (this.renderer.getPixelRatio() !== fineness) this.renderer.setPixelRatio(fineness);
+    this.renderer.render(this.scene, this.camera);
+    this.canvas.dataset['drawn'] = String(Number(this.canvas.dataset['drawn'] ?? 0) + 1);
+  }
+
+  /** Pixels drawn for one of the page's. */
+  private fineness(atRest: boolean): number {
+    if (!this.isSlow) return Math.min(2, window.devicePixelRatio);
+    return atRest ? fine : rough;
+  }
 }

@@ -8,6 +8,7 @@ import { SmallLines } from '../pieces/small-lines.js';
 import { look } from '../bar/look.js';
 import { vessel } from '../state/store.js';
 import { words } from '../words/index.js';
+import { graphics } from './graphics.js';
 import { keys } from './keys.js';
 import type { VesselScene } from './scene.js';
 import { shadesOf } from './shades.js';
@@ -105,9 +106,10 @@ function onlyWhenFocused(event: WheelEvent): void {
 async function open(
   canvas: HTMLCanvasElement,
 ): Promise<{ scene: VesselScene; close: () => void } | null> {
-  if (!vessel.value || !hasWebGl()) return null;
+  const means = graphics();
+  if (!vessel.value || means === 'none') return null;
   const { VesselScene } = await import('./scene.js');
-  const scene = new VesselScene(canvas, vessel.value);
+  const scene = new VesselScene(canvas, vessel.value, means === 'software');
   const observer = new ResizeObserver(() =>
     scene.resize(canvas.clientWidth, Math.max(1, canvas.clientHeight)),
   );
@@ -133,14 +135,4 @@ async function open(
     scene.dispose();
   };
   return { scene, close };
-}
-
-function hasWebGl(): boolean {
-  try {
-    const context = document.createElement('canvas').getContext('webgl2');
-    context?.getExtension('WEBGL_lose_context')?.loseContext();
-    return context !== null;
-  } catch {
-    return false;
-  }
 }
