@@ -17,6 +17,7 @@ import { seeded, type Random } from './random.js';
 import { bestWithRare } from './rare-kind.js';
 import { split } from './split.js';
 import { sum } from './sum.js';
+import { takeBest } from './take-best.js';
 import { offLattice, pricingOf } from './union-grid.js';
 import {
   questionFor,
@@ -72,6 +73,9 @@ interface Job extends SharedQuestion {
 
 type PricedJob = Job & { readonly pricing: Pricing };
 
+/** The job that promises more comes first. */
+const isBetter = (a: Job, b: Job): boolean => compareAims(a.promised, b.promised) < 0;
+
 /** Whether the prices of a job are as good as they get. */
 function isPriced(job: Job): job is PricedJob {
   return job.pricing !== null && job.kinds.length === 0;
@@ -120,7 +124,7 @@ export class Unions {
     let jobs = this.jobs();
     for (const isHard of [false, true]) {
       const putOff: Job[] = [];
-      for (let job = takeBest(jobs); job; job = takeBest(jobs)) {
+      for (let job = takeBest(jobs, isBetter); job; job = takeBest(jobs, isBetter)) {
         if (best && compareAims(best.aims, job.promised) <= 0) break;
         yield null;
         if (!isPriced(job)) {
@@ -286,12 +290,4 @@ export class Unions {
 
 function nextLoss(seenTo: number): number {
   return seenTo < 0 ? NO_LOSS : Math.max(FIRST_LOSS, seenTo * LOSS_GROWTH);
-}
-
-/** Takes out the job that promises most. */
-function takeBest(jobs: Job[]): Job | undefined {
-  let best = 0;
-  for (const [i, { promised }] of jobs.entries())
-    if (compareAims(promised, jobs[best]!.promised) < 0) best = i;
-  return jobs.splice(best, 1)[0];
 }

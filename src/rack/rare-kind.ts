@@ -11,6 +11,7 @@ import type { Grid, Kind } from './kinds.js';
 import { bungsNeeded } from './plan.js';
 import type { Pool } from './pool.js';
 import { closedWithin } from './split.js';
+import { takeBest } from './take-best.js';
 import { pricingOf } from './union-grid.js';
 import { kindWithin } from './union-jobs.js';
 import { gridQuestion, largestLoss, unionsBetween, unionsWithin } from './union-list.js';
@@ -103,7 +104,8 @@ function bestPair(
     const left = kindWithin(pool, grid, other, (deviation + 1) * COMPARED_TO - set.deviation);
     return [{ way, isOwn: false, pricing: without(whole, way.numbers, left.beside) }];
   });
-  for (let next = takeBest(tries); next; next = takeBest(tries)) {
+  const take = (): Try | undefined => takeBest(tries, (a, b) => promised(a) > promised(b));
+  for (let next = take(); next; next = take()) {
     if (promised(next) <= best.offMiddle + SAME_OFF) break;
     if (!next.isOwn) {
       // prices of the whole rack are good enough to leave a way for later, not to look for what goes with it
@@ -118,12 +120,6 @@ function bestPair(
     best = answer;
   }
   return best;
-}
-
-function takeBest(tries: Try[]): Try | undefined {
-  let best = 0;
-  for (const [i, one] of tries.entries()) if (promised(one) > promised(tries[best]!)) best = i;
-  return tries.splice(best, 1)[0];
 }
 
 interface Try {

@@ -9,16 +9,9 @@ import { makePool } from '../../src/rack/pool.js';
 import { coarseGrid } from '../../src/rack/union-grid.js';
 import { questionFor, questionsFor, windowsFor } from '../../src/rack/union-jobs.js';
 import { unionsWithin } from '../../src/rack/union-list.js';
-import { asked, rack } from './racks.js';
+import { askedSmall, rack } from './racks.js';
 
-const request = asked({
-  diameter: 110,
-  count: { min: 5, max: 6 },
-  bung: 75,
-  tolerance: 1,
-  plane: 0,
-  vessels: 2,
-});
+const request = askedSmall();
 
 function rackOf(seed: number) {
   const pool = makePool(rack({ count: 13, step: 2, from: 45, to: 85, seed }).staves, request);

@@ -49,3 +49,14 @@ export function asked(request: Partial<MatchRequest> = {}): MatchRequest {
     ...request,
   };
 }
+
+/** For two small vessels of five or six staves, of which every choice can be tried. */
+export const askedSmall = (): MatchRequest =>
+  asked({
+    diameter: 110,
+    count: { min: 5, max: 6 },
+    bung: 75,
+    tolerance: 1,
+    plane: 0,
+    vessels: 2,
+  });

@@ -9,16 +9,9 @@ import { bestWithRare } from '../../src/rack/rare-kind.js';
 import { sum } from '../../src/rack/sum.js';
 import { coarseGrid } from '../../src/rack/union-grid.js';
 import { questionsFor, windowsFor } from '../../src/rack/union-jobs.js';
-import { asked, rack } from './racks.js';
+import { askedSmall, rack } from './racks.js';
 
-const request = asked({
-  diameter: 110,
-  count: { min: 5, max: 6 },
-  bung: 75,
-  tolerance: 1,
-  plane: 0,
-  vessels: 2,
-});
+const request = askedSmall();
 
 interface OneSet {
   readonly numbers: readonly number[];

@@ -1,10 +1,9 @@
 /** One number, word or choice of the spec: its label, its box, and right below what is to be said about it. */
 import type { JSX } from 'preact';
-import { useMemo } from 'preact/hooks';
 import { messagesAt } from '../state/field-values.js';
 import { keyOf, nameOf, type Field } from '../state/fields.js';
 import { endOf } from '../state/head-keys.js';
-import { steady } from '../state/steady.js';
+import { useSteady } from '../state/steady.js';
 import { units } from '../state/store.js';
 import { useField, type FieldState } from './use-field.js';
 import { words } from '../words/index.js';
@@ -19,8 +18,8 @@ export interface FieldBoxProps {
 export function FieldBox({ field, place, label }: FieldBoxProps): JSX.Element {
   const state = useField(field);
   const id = `${place}-${keyOf(field)}`;
-  const noted = useMemo(() => steady(() => noteOn(field)), [keyOf(field)]);
-  const said = state.problem === null ? noted.value : [problemOf(state.problem)];
+  const noted = useSteady(() => noteOn(field), keyOf(field));
+  const said = state.problem === null ? noted : [problemOf(state.problem)];
   const bad = state.problem !== null || said.some(({ severity }) => severity === 'error');
   const marks = [place, state.byDefault && 'by-default', bad && 'bad', said.length > 0 && 'noted'];
   return (

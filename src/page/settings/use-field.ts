@@ -1,10 +1,10 @@
 /** A box that is being typed into: what was typed stays, whether it can be used or not. */
 import { useSignal } from '@preact/signals';
-import { useMemo, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { valueOf, writeField } from '../state/field-values.js';
 import { keyOf, type Field } from '../state/fields.js';
 import { readField, type FieldProblem } from '../state/read-field.js';
-import { steady } from '../state/steady.js';
+import { useSteady } from '../state/steady.js';
 import { clearKey, endStep, units } from '../state/store.js';
 
 export interface FieldState {
@@ -18,7 +18,7 @@ export interface FieldState {
 export function useField(field: Field): FieldState {
   const draft = useSignal<string | null>(null);
   const problem = useSignal<FieldState['problem']>(null);
-  const { value } = useMemo(() => steady(() => valueOf(field)), [keyOf(field)]);
+  const value = useSteady(() => valueOf(field), keyOf(field));
   const base = useRef(value.text);
   // somebody else, such as undo, has changed what stands here
   if (draft.peek() !== null && value.text !== base.current) {

@@ -106,8 +106,9 @@ function onlyWhenFocused(event: WheelEvent): void {
 async function open(
   canvas: HTMLCanvasElement,
 ): Promise<{ scene: VesselScene; close: () => void } | null> {
+  if (!vessel.value) return null;
   const means = graphics();
-  if (!vessel.value || means === 'none') return null;
+  if (means === 'none') return null;
   const { VesselScene } = await import('./scene.js');
   const scene = new VesselScene(canvas, vessel.value, means === 'software');
   const observer = new ResizeObserver(() =>
