@@ -39,7 +39,7 @@ const pageTests = ['rack/typed-widths', 'state/', 'vessel/', 'view3d/'].map(
   (part) => `tests/page/${part}`,
 );
 /** Tests of one folder take helpers from others. */
-const copied = ['src', 'templates', 'fonts', 'tests', 'package.json', 'tsconfig.json'];
+const copied = ['src', 'templates', 'schemas', 'fonts', 'tests', 'package.json', 'tsconfig.json'];
 
 interface Outcome {
   readonly mutation: Mutation | null;
