@@ -52,6 +52,8 @@ describe('with WebGL', () => {
     expect(await caption(page)).toBe('Hoop: quarter, top');
     await page.locator('.chosen .sheet').click();
     expect(await page.locator('#viewer-title').innerText()).toContain('Hoops');
+    // its words are there before it is shown
+    await page.locator('dialog.viewer[open]').waitFor();
     await page.keyboard.press('Escape');
   });
 

@@ -1,6 +1,6 @@
 /** One drawing over the whole screen: to look at closely, to measure in, to take away as a file. */
 import type { JSX } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Drawing } from '../../index.js';
 import { PieceFiles } from '../output/piece-files.js';
 import { words } from '../words/index.js';
@@ -11,8 +11,7 @@ import { Headings } from '../tables/headings.js';
 export function Viewer(): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const isOpen = openSheet.value !== null;
-  // at once, so that a key pressed right after opening is for it
-  useLayoutEffect(() => {
+  useEffect(() => {
     const element = dialog.current!;
     if (isOpen && !element.open) element.showModal();
     if (!isOpen && element.open) element.close();
