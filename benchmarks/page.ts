@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { chromium, type CDPSession, type Page } from 'playwright-core';
 import { buildPage } from '../scripts/build-page.js';
-import { spaceRow } from './page-space.js';
+import { spaceRows } from './page-space.js';
 import { late, median } from './processes.js';
 import { untilDrawn } from './until-drawn.js';
 
@@ -32,7 +32,7 @@ export async function pageRows(): Promise<Row[]> {
     const ready = await readyRow(page, address);
     const typed = await keystrokeRows(page);
     await page.close();
-    return [ready, ...typed, await spaceRow(address), sizeRow(folder)];
+    return [ready, ...typed, ...(await spaceRows(address)), sizeRow(folder)];
   } finally {
     await browser.close();
     rmSync(folder, { recursive: true });

@@ -8,7 +8,7 @@ let workshop: PageInBrowser;
 beforeAll(async () => {
   workshop = await PageInBrowser.start();
 });
-afterAll(() => workshop.browser.close());
+afterAll(() => workshop.close());
 
 interface Violation {
   readonly id: string;

@@ -12,7 +12,7 @@ let workshop: PageInBrowser;
 beforeAll(async () => {
   workshop = await PageInBrowser.start();
 });
-afterAll(() => workshop.browser.close());
+afterAll(() => workshop.close());
 
 const dpi = 150;
 const pixels = (mm: number): number => (mm * dpi) / 25.4;

@@ -18,7 +18,7 @@ beforeAll(async () => {
   await begin(page, 'wine-cask-225');
   await page.locator('.handle').click();
 });
-afterAll(() => workshop.browser.close());
+afterAll(() => workshop.close());
 
 const said = () => page.locator('#rack-width-said').innerText();
 const list = join(root, 'templates/rack-invented.csv');

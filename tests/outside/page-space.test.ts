@@ -24,7 +24,7 @@ describe('with WebGL', () => {
     page = await openSpace(workshop);
     await page.locator('.space canvas[data-drawn]').waitFor();
   });
-  afterAll(() => workshop.browser.close());
+  afterAll(() => workshop.close());
 
   it('shows the vessel, which fills the picture and is not all of one shade', async () => {
     const shades = await page.locator('.space canvas').evaluate(async (canvas) => {
@@ -130,5 +130,5 @@ it('without WebGL there is the section, and the list works all the same', async 
   await page.getByRole('button', { name: 'Staves: 7', exact: true }).click();
   expect(await caption(page)).toBe('Stave 7 of 28');
   expect(workshop.complaints).toEqual([]);
-  await workshop.browser.close();
+  await workshop.close();
 });

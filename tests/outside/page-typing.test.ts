@@ -12,7 +12,7 @@ beforeAll(async () => {
   workshop = await PageInBrowser.start();
   page = await workshop.open();
 });
-afterAll(() => workshop.browser.close());
+afterAll(() => workshop.close());
 beforeEach(async () => {
   await page.getByRole('tab').first().click();
   await begin(page, 'wine-cask-225');

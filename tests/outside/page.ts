@@ -1,5 +1,5 @@
 /** The workshop page in a real browser: built once, opened from its single file with no network. */
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -22,6 +22,11 @@ export class PageInBrowser {
     const folder = mkdtempSync(join(tmpdir(), 'staveloft-page-'));
     await buildPage(folder, () => '');
     return new PageInBrowser(folder, await startChromium(graphics), []);
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    rmSync(this.folder, { recursive: true });
   }
 
   /**

@@ -1,17 +1,23 @@
 /** Other programs' view of a PDF: qpdf and poppler's tools. */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { afterAll } from 'vitest';
 
 /** What a program prints; throws with what it complains of. */
 export function run(program: string, ...options: string[]): string {
   return execFileSync(program, options, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
-/** Writes the bytes to a file of their own and gives its path. */
+const folders: string[] = [];
+afterAll(() => folders.forEach((folder) => rmSync(folder, { recursive: true, force: true })));
+
+/** Writes the bytes to a file of their own, which is there until the tests of a file are over, and gives its path. */
 export function saved(bytes: Uint8Array): string {
-  const path = join(mkdtempSync(join(tmpdir(), 'pdf-')), 'sheets.pdf');
+  const folder = mkdtempSync(join(tmpdir(), 'pdf-'));
+  folders.push(folder);
+  const path = join(folder, 'sheets.pdf');
   writeFileSync(path, bytes);
   return path;
 }

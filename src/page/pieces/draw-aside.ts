@@ -24,8 +24,10 @@ export interface DrawAnswer {
   readonly isLast: boolean;
 }
 
-/** After this long, ms, it answers with what it has, and looks whether something else is asked. */
+/** After this long, ms, it looks whether something else is asked. */
 const longestTurn = 8;
+/** After this long, ms, it answers with what it has: showing all at once costs the page less, and a warm helper is done before. */
+const longestWait = 60;
 let newest = -1;
 
 export async function draw(
@@ -38,6 +40,7 @@ export async function draw(
   const vessel = vesselOf(spec);
   let drawn: [string, SmallSheet[]][] = [];
   let end = performance.now() + longestTurn;
+  let due = performance.now() + longestWait;
   for (const { name } of pieces) {
     const drawings = drawVessel(vessel, { words, pieces: [name] });
     const sheets = drawings.map((each) => ({
@@ -47,10 +50,13 @@ export async function draw(
     }));
     drawn.push([name, sheets]);
     if (performance.now() < end) continue;
-    reply({ turn, drawn, isLast: false });
     await breath();
     if (newest !== turn) return;
-    drawn = [];
+    if (performance.now() >= due) {
+      reply({ turn, drawn, isLast: false });
+      drawn = [];
+      due = performance.now() + longestWait;
+    }
     end = performance.now() + longestTurn;
   }
   reply({ turn, drawn, isLast: true });

@@ -4,6 +4,7 @@
  */
 import { batch, computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import { drawVessel, pieces, type Drawing } from '../../index.js';
+import { afterPicture } from '../helper/after-picture.js';
 import { startHelper } from '../helper/start-helper.js';
 import { vessel } from '../state/store.js';
 import { drawingWords, language } from '../words/index.js';
@@ -50,20 +51,19 @@ let turn = 0;
 let helper = startHelper(show, drawAlone);
 let last: DrawQuestion | null = null;
 let asked = 0;
-const soon = new MessageChannel();
 
 effect(() => {
   if (!vessel.value) return;
   last = { task: 'draw', turn: ++turn, spec: vessel.value.spec, language: language.value };
   lagging.value = true;
-  soon.port2.postMessage(null);
+  afterPicture(askForLast);
 });
 
-/** Once the picture stands, which has the processor to itself until then; of several changes in one go the last counts. */
-soon.port1.onmessage = () => {
+/** Of several changes in one go the last counts. */
+function askForLast(): void {
   if (last && last.turn > asked) helper.ask(last);
   asked = last?.turn ?? 0;
-};
+}
 
 function show(answer: DrawAnswer): void {
   if (answer.turn !== turn) return;

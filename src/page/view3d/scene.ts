@@ -62,7 +62,8 @@ export class VesselScene {
     this.vessel = vessel;
     this.bodies.show(vessel, partsOf(vessel));
     this.bodies.place(this.share, this.chosen);
-    this.draw();
+    // at once, and not with the next frame: the picture beside it changes in this one
+    this.drawNow();
   }
 
   place(share: number, chosen: string | null): void {
@@ -134,13 +135,15 @@ export class VesselScene {
   }
 
   private readonly draw = (): void => {
-    if (this.wanted !== 0) return;
-    this.wanted = requestAnimationFrame(() => {
-      this.wanted = 0;
-      this.render(false);
-      clearTimeout(this.rest);
-      if (this.isSlow) this.rest = setTimeout(() => this.render(true), pause);
-    });
+    if (this.wanted === 0) this.wanted = requestAnimationFrame(this.drawNow);
+  };
+
+  private readonly drawNow = (): void => {
+    cancelAnimationFrame(this.wanted);
+    this.wanted = 0;
+    this.render(false);
+    clearTimeout(this.rest);
+    if (this.isSlow) this.rest = setTimeout(() => this.render(true), pause);
   };
 
   private render(atRest: boolean): void {

@@ -3,6 +3,8 @@ import type { Vessel } from '../../../index.js';
 
 const facets = 96;
 const round = 2 * Math.PI;
+/** A bend nearer than this to either end, radians, is that end. */
+const hair = 1e-6;
 
 export interface HoopWay {
   /** azimuths at which the strap bends, from one on, for as many turns as are wanted */
@@ -20,12 +22,11 @@ export function hoopWay({ spec, ring }: Vessel): HoopWay {
 function roundAbout(): HoopWay {
   const step = round / facets;
   return {
-    bends: (from, to) =>
-      bendsBetween(
-        [...Array(facets).keys()].map((i) => i * step),
-        from,
-        to,
-      ),
+    bends: (from, to) => {
+      const first = Math.floor((from + hair) / step) + 1;
+      const beyond = Math.ceil((to - hair) / step);
+      return Array.from({ length: Math.max(0, beyond - first) }, (_, i) => (first + i) * step);
+    },
     stretch: () => 1,
     after: (from, length, radius) => from + length / radius,
   };
@@ -81,7 +82,6 @@ const within = (azimuth: number, least: number): number =>
 
 /** All bends, those of every turn, strictly between two azimuths. */
 function bendsBetween(azimuths: readonly number[], from: number, to: number): number[] {
-  const hair = 1e-6;
   const turns = Math.ceil((to - from) / round) + 1;
   return Array.from({ length: turns }, (_, k) => k * round)
     .flatMap((turn) => azimuths.map((azimuth) => within(azimuth, from) + turn))

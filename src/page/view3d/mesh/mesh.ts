@@ -18,15 +18,15 @@ export interface Mesh {
 }
 
 export class MeshMaker {
-  private readonly positions: number[] = [];
-  private readonly indices: number[] = [];
-  private readonly edges: number[] = [];
+  private readonly positions = new Threes(spareFloats.pop() ?? new Float32Array(1536));
+  private readonly indices = new Threes(spareIndices.pop() ?? new Uint32Array(1536));
+  private readonly edges = new Threes(spareFloats.pop() ?? new Float32Array(1536));
 
   /**
    * A smooth patch through rows of equally many places. Its outside is where `(along a row) x (from row to row)` points.
    */
   patch(rows: readonly (readonly Place[])[]): void {
-    const first = this.corners(rows.flat());
+    const first = this.cornersOf(rows);
     for (let row = 0; row + 1 < rows.length; row++) this.band(first, rows[0]!.length, row);
   }
 
@@ -41,7 +41,7 @@ export class MeshMaker {
     flat: (place: Place) => Point,
   ): void {
     const wide = rows[0]!.length;
-    const first = this.corners(rows.flat());
+    const first = this.cornersOf(rows);
     for (let row = 0; row + 1 < rows.length; row++)
       if (row < low || row >= high) this.band(first, wide, row);
     const places = [...rows.flat(), ...ring];
@@ -63,7 +63,10 @@ export class MeshMaker {
 
   /** A line that is seen as an edge. */
   edge(line: readonly Place[]): void {
-    for (let i = 0; i + 1 < line.length; i++) this.edges.push(...line[i]!, ...line[i + 1]!);
+    for (let i = 0; i + 1 < line.length; i++) {
+      this.edges.add(line[i]!);
+      this.edges.add(line[i + 1]!);
+    }
   }
 
   /** A patch with its borders as edges. */
@@ -81,7 +84,7 @@ export class MeshMaker {
 
   /** Between two parallel straight rows of any number of places; the outside is as for `patch`. */
   strip(lower: readonly Place[], upper: readonly Place[]): void {
-    const first = this.corners([...lower, ...upper]);
+    const first = this.cornersOf([lower, upper]);
     let [a, b] = [0, 0];
     while (a + 1 < lower.length || b + 1 < upper.length) {
       const below = first + a;
@@ -98,25 +101,36 @@ export class MeshMaker {
     }
   }
 
+  /** Ends the making: the maker's own room is used for the next one. */
   made(): Mesh {
+    const { positions, indices, edges } = this;
+    spareFloats.push(positions.room, edges.room);
+    spareIndices.push(indices.room);
     return {
-      positions: new Float32Array(this.positions),
-      indices: new Uint32Array(this.indices),
-      edges: new Float32Array(this.edges),
+      positions: positions.room.slice(0, positions.length),
+      indices: indices.room.slice(0, indices.length),
+      edges: edges.room.slice(0, edges.length),
     };
   }
 
   /** The index of the first of them. */
   private corners(places: readonly Place[]): number {
     const first = this.positions.length / 3;
-    for (const place of places) this.positions.push(...place);
+    for (const place of places) this.positions.add(place);
+    return first;
+  }
+
+  private cornersOf(rows: readonly (readonly Place[])[]): number {
+    const first = this.positions.length / 3;
+    for (const row of rows) this.corners(row);
     return first;
   }
 
   /** Between a row of a patch and the next one. */
   private band(first: number, wide: number, row: number): void {
     for (let i = 0; i + 1 < wide; i++) {
-      const [a, b] = [first + row * wide + i, first + row * wide + i + 1];
+      const a = first + row * wide + i;
+      const b = a + 1;
       this.triangle(a, b, b + wide);
       this.triangle(a, b + wide, a + wide);
     }
@@ -124,12 +138,39 @@ export class MeshMaker {
 
   /** None where two corners are at one place: there the surface has drawn together. */
   private triangle(a: number, b: number, c: number): void {
-    if (!this.meet(a, b) && !this.meet(b, c) && !this.meet(c, a)) this.indices.push(a, b, c);
+    if (!this.meet(a, b) && !this.meet(b, c) && !this.meet(c, a)) this.indices.add([a, b, c]);
   }
 
   private meet(a: number, b: number): boolean {
-    const { positions: at } = this;
-    const [i, k] = [3 * a, 3 * b];
+    const { room: at } = this.positions;
+    const i = 3 * a;
+    const k = 3 * b;
     return at[i] === at[k] && at[i + 1] === at[k + 1] && at[i + 2] === at[k + 2];
+  }
+}
+
+/** Fresh memory for every body would take longer than all its places. */
+const spareFloats: Float32Array<ArrayBuffer>[] = [];
+const spareIndices: Uint32Array<ArrayBuffer>[] = [];
+
+/** Numbers in threes, of which there may be many: an array of plain numbers takes several times as long to fill. */
+class Threes<Room extends Float32Array<ArrayBuffer> | Uint32Array<ArrayBuffer>> {
+  length = 0;
+
+  constructor(public room: Room) {}
+
+  add(three: readonly [number, number, number]): void {
+    if (this.length === this.room.length) this.grow();
+    const { room, length } = this;
+    room[length] = three[0];
+    room[length + 1] = three[1];
+    room[length + 2] = three[2];
+    this.length = length + 3;
+  }
+
+  private grow(): void {
+    const { room } = this;
+    this.room = new (room.constructor as new (length: number) => Room)(2 * room.length);
+    this.room.set(room);
   }
 }
