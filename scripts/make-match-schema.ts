@@ -70,7 +70,7 @@ const set = z.strictObject({
 
 const shortfall = z
   .strictObject({
-    reason: z.enum(['wood', 'counts', 'bung', 'widths', 'search', 'stopped', 'standing']),
+    reason: z.enum(['wood', 'counts', 'noBung', 'bung', 'widths', 'search', 'stopped', 'standing']),
     girthMissing: length('what the whole rack lacks for one set more; 0 unless for want of wood'),
   })
   .describe('why there are fewer sets than wanted');

@@ -60,6 +60,7 @@ class RackSums {
     const missing = sets * Math.PI - this.widest.total;
     if (missing > 0) return { reason: 'wood', girthMissing: missing * this.pool.request.diameter };
     const bungStaves = this.pool.canBung.reduce((count, can) => count + can, 0);
+    if (bungStaves === 0) return { reason: 'noBung', girthMissing: 0 };
     if (bungStaves < sets) return { reason: 'bung', girthMissing: 0 };
     const anyCount = this.allows(sets, { min: FEWEST_STAVES, max: Infinity });
     return { reason: anyCount ? 'counts' : 'widths', girthMissing: 0 };

@@ -81,7 +81,9 @@ export interface MatchedSet {
 
 /** Why there are fewer sets than were asked for. */
 export interface Shortfall {
-  readonly reason: 'wood' | 'counts' | 'bung' | 'widths' | 'search' | 'stopped' | 'standing';
+  /** `noBung`: no stave of the rack can take the bung; `bung`: none of those that can is left */
+  readonly reason:
+    'wood' | 'counts' | 'noBung' | 'bung' | 'widths' | 'search' | 'stopped' | 'standing';
   /** girth (mm) that the whole rack lacks for one set more; 0 unless the reason is `wood` */
   readonly girthMissing: number;
 }

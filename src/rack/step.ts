@@ -2,7 +2,7 @@
 
 import { MM_PER_INCH } from './length.js';
 
-/** Steps that rules and callipers are read to, coarsest first, in mm. */
+/** Steps that rules and callipers are read to, coarsest first, in mm; all but the fewest readings tell which of them it was. */
 const STEPS = [
   MM_PER_INCH / 8,
   MM_PER_INCH / 16,
@@ -17,14 +17,26 @@ const STEPS = [
   0.05,
   MM_PER_INCH / 1000,
 ];
+/**
+ * Coarser than a rule's own marks: whole millimetres read to every fifth or second. Such a reading of 1 mm comes about by chance once in
+ * five times or every other time, and staves of few sizes were planed to them, not read so; therefore so many different
+ * readings are wanted that chance alone makes them fewer than once in a thousand times (5^5 and 2^10 are over 1,000).
+ */
+const SKIPPING = [
+  { step: 5, different: 5 },
+  { step: 2, different: 10 },
+];
 const FINEST = 0.01;
 /** Readings this far off a step, in mm, are still on it: they have been through floating point. */
 const ON_STEP = 1e-6;
 
-/** The coarsest of the usual steps on which every reading lies, in mm; 0 without readings. */
+/** The coarsest of the usual steps on which every reading lies, in mm; every second or fifth millimetre only if that is no chance. 0 without readings. */
 export function measuringStep(readings: readonly number[]): number {
   if (readings.length === 0) return 0;
-  return STEPS.find((step) => readings.every((reading) => liesOn(reading, step))) ?? FINEST;
+  const lieOn = (step: number): boolean => readings.every((reading) => liesOn(reading, step));
+  const different = new Set(readings).size;
+  const skipped = SKIPPING.find((each) => different >= each.different && lieOn(each.step));
+  return skipped?.step ?? STEPS.find(lieOn) ?? FINEST;
 }
 
 function liesOn(reading: number, step: number): boolean {

@@ -157,7 +157,7 @@ describe('for people', () => {
   test('no bung stave', async () => {
     const { code, out } = await match('wine.yaml', '--stock', 'rack.csv', '--bung', '200');
     expect(code).toBe(1);
-    expect(out).toContain('No set 1: no bung stave is left for it.');
+    expect(out).toContain('No set 1: no stave on the rack can take the bung');
   });
 
   test('max is as many as there are', async () => {

@@ -35,7 +35,10 @@ describe('the upper bound', () => {
     // one stave more would do: its girth, less what the tolerance gives (1.5 pi = 4.7 mm)
     expect(shortfall!.girthMissing).toBeGreaterThan(76.1 - 5);
     expect(shortfall!.girthMissing).toBeLessThan(76.1);
-    expect(bound(alike(56, 80), { bung: 90 }).shortfall!.reason).toBe('bung');
+    expect(bound(alike(56, 80), { bung: 90 }).shortfall!.reason).toBe('noBung');
+    const narrow = rack({ count: 90, from: 65, to: 88 }).staves.map(({ width }) => width);
+    const one = stockOf([...narrow, 92]);
+    expect(bound(one, { bung: 90, vessels: 2 }).shortfall!.reason).toBe('bung');
     expect(bound(alike(56, 59.4), { bung: null }).shortfall!.reason).toBe('counts');
     expect(bound(alike(29, 79), { bung: null }).shortfall!.reason).toBe('widths');
   });

@@ -104,7 +104,7 @@ describe('an odd rack', () => {
 
   it('with no stave for the bung makes no set, and says so', async () => {
     const { shortfall, help } = await answerTo(rack({ count: 60, to: 88 }));
-    expect(shortfall!.reason).toBe('bung');
+    expect(shortfall!.reason).toBe('noBung');
     expect(help).toMatchObject({ staves: 1, fromWidth: 90, makesSet: 1 });
   });
 

@@ -69,7 +69,7 @@ export const fieldsGerman: typeof fields = {
     hollowed: 'ausgehöhlt',
     flat: 'eben',
     rounded: 'gerundet',
-    overlong: 'zu lang, nach dem Biegen gekürzt',
+    overlong: 'nach dem Biegen gekürzt',
     cut: 'auf der Bank abgelängt',
     both: 'beide Enden',
     top: 'oben',
