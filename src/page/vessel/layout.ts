@@ -146,6 +146,13 @@ function leader(field: Field, at: Spot, side: -1 | 1, to: Spot): Figure {
   return { field, at, line: [from, to], arrows: 'last' };
 }
 
+/** From above the box's name, straight up as far as the box is wide enough. */
+function leaderUp(field: Field, at: Spot, to: Spot): Figure {
+  const reach = boxSize.width / 2 - gap;
+  const x = Math.min(at.x + reach, Math.max(at.x - reach, to.x));
+  return { field, at, line: [{ x, y: at.y - boxSize.height / 2 }, to], arrows: 'last' };
+}
+
 /** How many staves; where there is room, how far in each hoop lies. */
 function atLeft(frame: Frame): Figure[] {
   const { vessel, room, isWide } = frame;
@@ -155,9 +162,11 @@ function atLeft(frame: Frame): Figure[] {
     ? frame.origin.x - frame.widest * frame.scale - 4 * gap - boxSize.width / 2
     : boxSize.width / 2 + gap;
   const low = room.height - boxSize.height / 2 - gap;
-  const staveAt = place(frame, -0.5 * profile.radius(-spec.height / 4), -spec.height / 4);
-  const staves = leader(count, { x, y: low }, 1, staveAt);
-  if (!isWide) return spec.staves.widths ? [] : [staves];
+  const staveAt = (share: number): Spot =>
+    place(frame, -share * profile.radius(-spec.height / 4), -spec.height / 4);
+  // beside the box of a tub's lower diameter, which lies between
+  if (!isWide) return spec.staves.widths ? [] : [leaderUp(count, { x, y: low }, staveAt(0.8))];
+  const staves = leader(count, { x, y: low }, 1, staveAt(0.5));
   const hoops = spec.hoops.map((hoop, i) => {
     const seen = vessel.hoops.find(({ spec: own }) => own === hoop)!;
     const z = (seen.nearHeight + seen.farHeight) / 2;

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { planVessel } from '../../../src/index.js';
-import { boxSize, layOut } from '../../../src/page/vessel/layout.js';
+import { boxSize, layOut, type Spot } from '../../../src/page/vessel/layout.js';
 
 const templates = fileURLToPath(new URL('../../../templates', import.meta.url));
 const screens = [
@@ -32,6 +32,22 @@ describe.each(readdirSync(templates).filter((name) => name.endsWith('.yaml')))('
           Math.abs(a.at.y - b.at.y) >= boxSize.height - 1;
         expect(apart, `${a.field.path.join('.')} and ${b.field.path.join('.')}`).toBe(true);
       }
+  });
+
+  it.each(screens)('on $width by $height: no leader crosses a box', (room) => {
+    const { figures } = layOut(vessel, room);
+    for (const { line, field } of figures.filter(({ arrows }) => arrows === 'last')) {
+      const [from, to] = line as [Spot, Spot];
+      for (const other of figures)
+        for (let k = 0; k <= 100; k++) {
+          const x = from.x + (k / 100) * (to.x - from.x);
+          const y = from.y + (k / 100) * (to.y - from.y);
+          const inside =
+            Math.abs(x - other.at.x) < boxSize.width / 2 - 1 &&
+            Math.abs(y - other.at.y) < boxSize.height / 2 - 1;
+          expect(inside, `${field.path.join('.')} over ${other.field.path.join('.')}`).toBe(false);
+        }
+    }
   });
 
   it('ends the leader of a hoop on that hoop', () => {
