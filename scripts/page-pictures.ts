@@ -28,7 +28,8 @@ async function inSpace(page: Page): Promise<void> {
   await part('space')(page);
   await page.locator('.space canvas[data-drawn]').waitFor();
   await page.getByLabel('Taken apart along the axis').fill('45');
-  await page.waitForTimeout(500);
+  // at rest it is drawn finely
+  await page.waitForTimeout(1500);
 }
 
 const pictures: readonly Picture[] = [
