@@ -83,6 +83,32 @@ it('the keyboard alone reaches a number, changes it, and opens and closes a draw
   await page.context().close();
 });
 
+it('the keyboard keeps its place where a button is gone or of no more use', async () => {
+  const page = await workshop.open();
+  const onIt = (): Promise<string> =>
+    page.evaluate(
+      'document.activeElement.getAttribute("aria-label") ?? document.activeElement.textContent',
+    );
+  await page.getByRole('button', { name: /^Rack/ }).press('Enter');
+  for (const width of ['71', '72', '73']) {
+    await page.keyboard.type(width);
+    await page.keyboard.press('Enter');
+  }
+  await page.getByRole('button', { name: 'Take stave 2 away' }).press('Enter');
+  expect(await onIt()).toBe('Take stave 1 away');
+  await page.keyboard.press('Enter');
+  expect(await onIt()).toBe('Take stave 3 away');
+  await page.getByRole('button', { name: 'Choose sets' }).press('Enter');
+  await page.getByRole('button', { name: 'Put these sets away' }).press('Enter');
+  expect(await onIt()).toBe('Choose sets');
+  await page.getByRole('button', { name: /^Rack/ }).press('Enter');
+  await page.locator('#drawing-bilge').fill('700');
+  await page.locator('#drawing-bilge').press('Tab');
+  await page.getByRole('button', { name: 'Undo' }).press('Enter');
+  expect(await onIt()).toBe('Undo');
+  await page.context().close();
+});
+
 it('light and dark can be chosen against the device', async () => {
   const page = await workshop.open({ colorScheme: 'light' });
   const paper = (): Promise<string> =>

@@ -1,6 +1,7 @@
 /** The bar at the top: the vessel's name, files, undo, and how the page looks and speaks. */
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
+import { ActButton } from '../act-button.js';
 import { languages, type Language } from '../../index.js';
 import { OpenButton, saveSpec } from '../file/files.js';
 import { templates } from '../file/templates.js';
@@ -32,12 +33,12 @@ export function Bar(): JSX.Element {
         <button type="button" onClick={saveSpec}>
           {bar.save}
         </button>
-        <button type="button" onClick={stepBack} disabled={!canUndo.value}>
+        <ActButton act={stepBack} off={!canUndo.value}>
           {bar.undo}
-        </button>
-        <button type="button" onClick={stepForward} disabled={!canRedo.value}>
+        </ActButton>
+        <ActButton act={stepForward} off={!canRedo.value}>
           {bar.redo}
-        </button>
+        </ActButton>
         <Habits />
       </div>
     </header>

@@ -1,6 +1,7 @@
 /** Everything to take away: the pack, on which paper, and a printer that is off put right. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { ActButton } from '../act-button.js';
 import {
   formats,
   letteringWays,
@@ -96,16 +97,16 @@ function PackButtons(): JSX.Element {
         ))}
       </fieldset>
       <div class="tools" aria-busy={busy.value}>
-        <button type="button" class="main" disabled={unable} onClick={() => void give()}>
+        <ActButton class="main" off={unable} act={() => void give()}>
           {busy.value ? output.packing : output.pack}
-        </button>
+        </ActButton>
         <JobSheetButtons />
         <button type="button" onClick={saveSpec}>
           {output.spec}
         </button>
-        <button type="button" onClick={saveWhole} disabled={!vessel.value}>
+        <ActButton act={saveWhole} off={!vessel.value}>
           {output.wholeSpec}
-        </button>
+        </ActButton>
       </div>
     </>
   );

@@ -1,10 +1,12 @@
 /** The staves on the rack, the latest first, and the way from and to a file. */
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
+import { ActButton } from '../act-button.js';
 import type { StockStave } from '../../index.js';
 import { download } from '../file/download.js';
 import { units } from '../state/store.js';
 import { lengthFigures, words } from '../words/index.js';
+import { goToNextRow } from './keep-place.js';
 import {
   addTable,
   bringBack,
@@ -56,7 +58,14 @@ function Row({ stave: { mark, width, bung } }: { stave: StockStave }): JSX.Eleme
       >
         {rack.standsNow}
       </button>
-      <button type="button" aria-label={rack.remove(mark)} onClick={() => takeAway([mark])}>
+      <button
+        type="button"
+        aria-label={rack.remove(mark)}
+        onClick={({ currentTarget }) => {
+          goToNextRow(currentTarget);
+          takeAway([mark]);
+        }}
+      >
         ×
       </button>
     </li>
@@ -86,15 +95,15 @@ function RackFiles(): JSX.Element {
         hidden
         onChange={() => void opened()}
       />
-      <button type="button" disabled={staves.value.length === 0} onClick={save}>
+      <ActButton off={staves.value.length === 0} act={save}>
         {rack.save}
-      </button>
-      <button type="button" disabled={staves.value.length === 0} onClick={clearRack}>
+      </ActButton>
+      <ActButton off={staves.value.length === 0} act={clearRack}>
         {rack.clear}
-      </button>
-      <button type="button" disabled={!canBringBack.value} onClick={bringBack}>
+      </ActButton>
+      <ActButton off={!canBringBack.value} act={bringBack}>
         {rack.bringBack}
-      </button>
+      </ActButton>
     </div>
   );
 }

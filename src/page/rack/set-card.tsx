@@ -1,6 +1,7 @@
 /** One chosen set: the ring from above, its staves in setting order, and what can be done with it. */
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { ActButton } from '../act-button.js';
 import { drawingBounds, settingPlan, type MatchedSet } from '../../index.js';
 import { Lines } from '../pieces/sheet-picture.js';
 import { openSpec } from '../state/store.js';
@@ -48,9 +49,9 @@ export function SetCard({ set, number }: SetProps): JSX.Element {
           {rack.draw}
         </button>
         <SetFilesButton number={number} />
-        <button type="button" disabled={done < set.count} onClick={offTheRack}>
+        <ActButton off={done < set.count} act={offTheRack}>
           {rack.offTheRack}
-        </button>
+        </ActButton>
       </div>
     </article>
   );

@@ -1,6 +1,7 @@
 /** The button that hands out the files of one set, in one zip. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { ActButton } from '../act-button.js';
 import { download } from '../file/download.js';
 import { answerTo } from '../helper/start-helper.js';
 import { plainOptions } from '../output/output-state.js';
@@ -26,14 +27,9 @@ export function SetFilesButton({ number }: { number: number }): JSX.Element {
   };
   return (
     <>
-      <button
-        type="button"
-        disabled={busy.value}
-        aria-busy={busy.value}
-        onClick={() => void give()}
-      >
+      <ActButton off={busy.value} busy={busy.value} act={() => void give()}>
         {busy.value ? rack.makingFiles : rack.files}
-      </button>
+      </ActButton>
       {refused.value && (
         <p class="refusal" role="alert">
           {rack.noVessel} {refused.value.join(' ')}

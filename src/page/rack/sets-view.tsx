@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { lengthWords, words } from '../words/index.js';
 import type { Chosen } from './chosen.js';
 import { found, forgetSets } from './choosing.js';
+import { goToChoosing } from './keep-place.js';
 import { SetCard } from './set-card.js';
 
 export function SetsView(): JSX.Element | null {
@@ -22,7 +23,13 @@ export function SetsView(): JSX.Element | null {
           {rack.left(result.left.length)} {result.left.join(', ')}
         </p>
       )}
-      <button type="button" onClick={forgetSets}>
+      <button
+        type="button"
+        onClick={() => {
+          goToChoosing();
+          forgetSets();
+        }}
+      >
         {rack.forget}
       </button>
     </section>

@@ -1,8 +1,10 @@
 /** What the sets are to be like, and the button that has them chosen. */
 import type { JSX } from 'preact';
+import { ActButton } from '../act-button.js';
 import { Choice } from '../choice.js';
 import { units, vessel } from '../state/store.js';
 import { lengthWords, words } from '../words/index.js';
+import { chooseButton } from './keep-place.js';
 import { failed, progress, running, startChoosing, stopChoosing, wrong } from './choosing.js';
 import { stock } from './rack-state.js';
 import { StandingBox } from './standing-box.js';
@@ -133,17 +135,17 @@ function Run(): JSX.Element {
   return (
     <>
       <div class="tools">
-        <button
-          type="button"
+        <ActButton
+          id={chooseButton}
           class="main"
-          disabled={running.value || !ready || stock.value?.staves.length === 0}
-          onClick={startChoosing}
+          off={running.value || !ready || stock.value?.staves.length === 0}
+          act={startChoosing}
         >
           {rack.choose}
-        </button>
-        <button type="button" disabled={!running.value} onClick={stopChoosing}>
+        </ActButton>
+        <ActButton off={!running.value} act={stopChoosing}>
           {rack.stop}
-        </button>
+        </ActButton>
       </div>
       <p class="said" role="status">
         {running.value && (progress.value ? rack.progress(progress.value) : rack.searching)}

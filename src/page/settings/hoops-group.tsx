@@ -22,7 +22,15 @@ export function HoopsGroup(): JSX.Element {
               <FieldBox key={field.path.join('.')} field={field} place="panel" />
             ))}
           </div>
-          <button type="button" onClick={() => removeHoop(i)}>
+          <button
+            type="button"
+            onClick={({ currentTarget }) => {
+              // the last one goes with its hoop, and the keyboard must not be lost with it
+              const below = currentTarget.closest('fieldset')!.nextElementSibling;
+              if (below instanceof HTMLButtonElement) below.focus();
+              removeHoop(i);
+            }}
+          >
             {hoops.remove(name)}
           </button>
         </fieldset>
