@@ -135,6 +135,8 @@ export class VesselScene {
   }
 
   private readonly draw = (): void => {
+    // what moves again is not at rest
+    clearTimeout(this.rest);
     if (this.wanted === 0) this.wanted = requestAnimationFrame(this.drawNow);
   };
 
