@@ -134,10 +134,13 @@ function rest({ result, words }: Told): string {
 }
 
 function shortfallText(told: Told): string {
-  const { result, words } = told;
+  const { request, result, words } = told;
   const { shortfall, help, sets } = result;
   if (!shortfall) return '';
-  const why = words.reasons[shortfall.reason](lengthIn(told, shortfall.girthMissing));
+  const why = words.reasons[shortfall.reason](
+    lengthIn(told, shortfall.girthMissing),
+    lengthIn(told, request.bung ?? 0),
+  );
   const lines = [words.shortfall(sets.length + 1, why)];
   if (help) {
     const [from, to] = [lengthIn(told, help.fromWidth), lengthIn(told, help.toWidth)];

@@ -66,8 +66,8 @@ export const matchWordsGerman: MatchWords = {
     wood: (girth) => `zu wenig Holz, dem Stapel fehlen ${girth} Umfang`,
     counts: () =>
       'die Anzahl reicht nicht hin, so viele Dauben dieser Breiten ergeben den Umfang nicht',
-    noBung: () =>
-      'keine Daube des Gestells kann den Spund aufnehmen: keine ist breit genug (--bung) oder dafür gekennzeichnet',
+    noBung: (_, width) =>
+      `keine Daube am Stapel kann den Spund aufnehmen: keine, die dafür frei ist, ist mindestens ${width} breit`,
     bung: () => 'es ist keine Spunddaube mehr dafür da',
     widths: () => 'die Breiten am Stapel gehen innerhalb der Toleranz nicht auf',
     search: () =>

@@ -65,8 +65,8 @@ export const matchWordsEnglish: MatchWords = {
   reasons: {
     wood: (girth) => `not enough wood, the rack lacks ${girth} of girth`,
     counts: () => 'counts are out of range, so many staves of these widths do not make the girth',
-    noBung: () =>
-      'no stave on the rack can take the bung: none is wide enough (--bung) or marked for it',
+    noBung: (_, width) =>
+      `no stave on the rack can take the bung: none that may be the bung stave is at least ${width} wide`,
     bung: () => 'no bung stave is left for it',
     widths: () => 'the widths on the rack do not add up to it within the tolerance',
     search: () => 'none was found, though none is ruled out; another --seed may find it',

@@ -66,8 +66,8 @@ export const matchWordsFrench: MatchWords = {
     wood: (girth) => `pas assez de bois, il manque au tas ${girth} de périmètre`,
     counts: () =>
       'le nombre ne convient pas, tant de douelles de ces largeurs ne font pas le périmètre',
-    noBung: () =>
-      'aucune douelle du râtelier ne peut prendre la bonde : aucune n’est assez large (--bung) ni marquée pour elle',
+    noBung: (_, width) =>
+      `aucune douelle du tas ne peut prendre la bonde : aucune de celles permises n’a au moins ${width} de large`,
     bung: () => 'il ne reste pas de douelle de bonde pour lui',
     widths: () => 'les largeurs du tas n’y arrivent pas dans la tolérance',
     search: () =>

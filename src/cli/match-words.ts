@@ -49,7 +49,9 @@ export interface MatchWords {
   readonly leftMore: (count: number) => string;
   readonly unfit: Readonly<Record<UnfitStave['because'], (count: number) => string>>;
   readonly shortfall: (set: number, why: string) => string;
-  readonly reasons: Readonly<Record<Shortfall['reason'], (girthMissing: string) => string>>;
+  readonly reasons: Readonly<
+    Record<Shortfall['reason'], (girthMissing: string, bungWidth: string) => string>
+  >;
   readonly help: (staves: number, widths: string, set: number) => string;
   readonly widths: (from: string, to: string) => string;
   readonly interrupted: string;

@@ -23,7 +23,7 @@ export interface SwapQuestion {
 export interface Replacement {
   readonly mark: string;
   readonly width: number;
-  /** off its width, so that the ring closes where it did */
+  /** off its width, so that the ring closes where it did or, where so much may not be planed off, within the tolerance of it */
   readonly planeOff: number;
   /** outside diameter of the ring with it, after planing */
   readonly closesAt: number;
@@ -97,7 +97,7 @@ interface Aim {
   readonly request: MatchRequest;
 }
 
-/** As it is, within the tolerance; else, if it is too wide, planed to the width that is wanted. */
+/** As it is, within the tolerance; else, if it is too wide, planed to the width that is wanted, or as near to it as may be. */
 function replacement(
   { mark, width }: StockStave,
   others: readonly number[],
@@ -107,10 +107,15 @@ function replacement(
   const asItIs = closesAt([...others, width], measured);
   if (asItIs !== null && Math.abs(asItIs - diameter) <= tolerance)
     return { mark, width, planeOff: 0, closesAt: asItIs };
-  const planeOff = Math.round((width - exact) * stepsPerMillimetre) / stepsPerMillimetre;
-  if (planeOff <= 0 || planeOff > plane) return null;
+  const steps = Math.min(
+    Math.round((width - exact) * stepsPerMillimetre),
+    Math.floor(plane * stepsPerMillimetre),
+  );
+  if (steps <= 0) return null;
+  const planeOff = steps / stepsPerMillimetre;
   const planed = closesAt([...others, width - planeOff], measured);
-  return planed === null ? null : { mark, width, planeOff, closesAt: planed };
+  if (planed === null || Math.abs(planed - diameter) > tolerance) return null;
+  return { mark, width, planeOff, closesAt: planed };
 }
 
 /** Widths across the flat face, as a spec has them, as they are measured after backing. */

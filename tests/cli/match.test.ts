@@ -158,6 +158,11 @@ describe('for people', () => {
     const { code, out } = await match('wine.yaml', '--stock', 'rack.csv', '--bung', '200');
     expect(code).toBe(1);
     expect(out).toContain('No set 1: no stave on the rack can take the bung');
+    expect(out).toContain('at least 200.0 mm wide');
+    for (const language of ['de', 'fr']) {
+      const asked = ['--stock', 'rack.csv', '--bung', '200', '--language', language];
+      expect((await match('wine.yaml', ...asked)).out).toMatch(/(mindestens|au moins) 200,0.mm/);
+    }
   });
 
   test('max is as many as there are', async () => {
