@@ -260,8 +260,14 @@ export const mutations: readonly Mutation[] = [
   inSets(
     'swap.ts',
     'a swapped stave planed past the limit',
-    'if (planeOff <= 0 || planeOff > plane) return null;',
-    'if (planeOff <= 0) return null;',
+    'Math.floor(plane * stepsPerMillimetre),',
+    'Infinity,',
+  ),
+  inSets(
+    'swap.ts',
+    'a spare taken that does not close however it is planed',
+    'if (planed === null || Math.abs(planed - diameter) > tolerance) return null;',
+    'if (planed === null) return null;',
   ),
   inSets(
     'swap.ts',
