@@ -257,12 +257,7 @@ export const mutations: readonly Mutation[] = [
     'planed > plane + SLACK',
     'planed > 10 * plane + SLACK',
   ),
-  inSets(
-    'swap.ts',
-    'a swapped stave planed past the limit',
-    'Math.floor(plane * stepsPerMillimetre),',
-    'Infinity,',
-  ),
+  inSets('swap.ts', 'a swapped stave planed past the limit', 'Math.min(wanted, plane)', 'wanted'),
   inSets(
     'swap.ts',
     'a spare taken that does not close however it is planed',

@@ -107,12 +107,9 @@ function replacement(
   const asItIs = closesAt([...others, width], measured);
   if (asItIs !== null && Math.abs(asItIs - diameter) <= tolerance)
     return { mark, width, planeOff: 0, closesAt: asItIs };
-  const steps = Math.min(
-    Math.round((width - exact) * stepsPerMillimetre),
-    Math.floor(plane * stepsPerMillimetre),
-  );
-  if (steps <= 0) return null;
-  const planeOff = steps / stepsPerMillimetre;
+  const wanted = Math.round((width - exact) * stepsPerMillimetre) / stepsPerMillimetre;
+  const planeOff = Math.min(wanted, plane);
+  if (planeOff <= 0) return null;
   const planed = closesAt([...others, width - planeOff], measured);
   if (planed === null || Math.abs(planed - diameter) > tolerance) return null;
   return { mark, width, planeOff, closesAt: planed };

@@ -54,7 +54,6 @@ export class VesselScene {
     this.controls = new OrbitControls(this.camera, canvas);
     this.controls.enablePan = false;
     this.controls.addEventListener('change', this.draw);
-    this.show(vessel);
     this.reset();
   }
 
@@ -62,8 +61,9 @@ export class VesselScene {
     this.vessel = vessel;
     this.bodies.show(vessel, partsOf(vessel));
     this.bodies.place(this.share, this.chosen);
-    // at once, and not with the next frame: the picture beside it changes in this one
-    this.drawNow();
+    // at once, and not with the next frame: the picture beside it changes in this one; but first it gets its size and shades
+    if (this.renderer.info.render.frame > 0) this.drawNow();
+    else this.draw();
   }
 
   place(share: number, chosen: string | null): void {

@@ -91,7 +91,7 @@ export const rackGerman: RackWords = {
     wood: (girth) => `Für einen weiteren fehlen dem Stapel ${girth} Umfang.`,
     counts: () => 'So viele Dauben dieser Breiten ergeben den Umfang nicht.',
     noBung: () =>
-      'Keine Daube am Stapel kann den Spund aufnehmen: keine ist breit genug oder dafür gekennzeichnet.',
+      'Keine Daube am Stapel kann den Spund aufnehmen: keine, die dafür frei ist, ist breit genug.',
     bung: () => 'Für einen weiteren fehlt die Spunddaube.',
     widths: () => 'Für einen weiteren gehen diese Breiten nicht genau genug auf.',
     search: () => 'Ein weiterer fand sich nicht, ausgeschlossen ist er nicht.',

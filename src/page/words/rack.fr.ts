@@ -91,7 +91,7 @@ export const rackFrench: RackWords = {
     wood: (girth) => `Pour un de plus il manque au tas ${girth} de tour.`,
     counts: () => 'Tant de douelles de ces largeurs ne font pas le tour.',
     noBung: () =>
-      'Aucune douelle du tas ne peut prendre la bonde : aucune n’est assez large ni marquée pour elle.',
+      'Aucune douelle du tas ne peut prendre la bonde : aucune de celles permises n’est assez large.',
     bung: () => 'Pour un de plus il manque une douelle de bonde.',
     widths: () => 'Pour un de plus ces largeurs ne tombent pas assez juste.',
     search: () => 'Un de plus n’a pas été trouvé, sans être exclu.',

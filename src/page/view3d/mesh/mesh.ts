@@ -26,7 +26,7 @@ export class MeshMaker {
    * A smooth patch through rows of equally many places. Its outside is where `(along a row) x (from row to row)` points.
    */
   patch(rows: readonly (readonly Place[])[]): void {
-    const first = this.cornersOf(rows);
+    const first = this.corners(rows);
     for (let row = 0; row + 1 < rows.length; row++) this.band(first, rows[0]!.length, row);
   }
 
@@ -41,7 +41,7 @@ export class MeshMaker {
     flat: (place: Place) => Point,
   ): void {
     const wide = rows[0]!.length;
-    const first = this.cornersOf(rows);
+    const first = this.corners(rows);
     for (let row = 0; row + 1 < rows.length; row++)
       if (row < low || row >= high) this.band(first, wide, row);
     const places = [...rows.flat(), ...ring];
@@ -55,7 +55,7 @@ export class MeshMaker {
       ...sides.map((row) => at(low + high - row, 0)),
     ];
     const hole = ring.map((_, i) => rows.length * wide + i);
-    this.corners(ring);
+    this.corners([ring]);
     const laid = (k: number): Point => flat(places[k]!);
     for (const [a, b, c] of between(frame, hole, laid))
       this.triangle(first + a, first + b, first + c);
@@ -84,7 +84,7 @@ export class MeshMaker {
 
   /** Between two parallel straight rows of any number of places; the outside is as for `patch`. */
   strip(lower: readonly Place[], upper: readonly Place[]): void {
-    const first = this.cornersOf([lower, upper]);
+    const first = this.corners([lower, upper]);
     let [a, b] = [0, 0];
     while (a + 1 < lower.length || b + 1 < upper.length) {
       const below = first + a;
@@ -114,15 +114,9 @@ export class MeshMaker {
   }
 
   /** The index of the first of them. */
-  private corners(places: readonly Place[]): number {
+  private corners(rows: readonly (readonly Place[])[]): number {
     const first = this.positions.length / 3;
-    for (const place of places) this.positions.add(place);
-    return first;
-  }
-
-  private cornersOf(rows: readonly (readonly Place[])[]): number {
-    const first = this.positions.length / 3;
-    for (const row of rows) this.corners(row);
+    for (const row of rows) for (const place of row) this.positions.add(place);
     return first;
   }
 
