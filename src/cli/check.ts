@@ -1,26 +1,28 @@
 /** `staveloft check`: is everything in the specs right, and can they be built? */
 import type { Command } from 'commander';
 import { exitCode, type Answer } from './exit-code.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs, sayWarnings } from './plans.js';
 import { oneLine } from './say.js';
 import { voiceOf } from './voice.js';
 
-const examples = `
-Examples:
-  staveloft check my-cask.yaml
-  staveloft check *.yaml --quiet
-  cat my-cask.yaml | staveloft check -
-
-Errors and warnings go to standard error as file:line:column: key: text.`;
+const help = helpText(
+  examples(
+    'staveloft check my-cask.yaml',
+    'staveloft check *.yaml --quiet',
+    'cat my-cask.yaml | staveloft check -',
+  ),
+  'Errors and warnings go to standard error as file:line:column: key: text.',
+);
 
 export function addCheck(program: Command, io: Io, answer: Answer): void {
   const command = program
     .command('check')
     .description('Check specs and say all that is wrong or doubtful in them, with line and column.')
     .argument('<spec...>', 'YAML files, or - for standard input')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (specs: string[], _options, command: Command) => {
       answer(await check(specs, command.optsWithGlobals<Options>(), io));
     });

@@ -12,6 +12,7 @@ import {
 import { dipCsv, dipJson, dipText } from './dip-text.js';
 import { exitCode, type Answer } from './exit-code.js';
 import { givenLength, noLength } from './given-length.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { oneOf } from './option-values.js';
@@ -28,15 +29,13 @@ interface Options extends Speaking {
 
 const usualStep = { mm: 10, in: 12.7 } as const;
 
-const examples = `
-Lying: a rod through the bung to the lowest place of the bilge. Standing: a rod on the bottom's inside face.
-Beside the litres stands what the gauger's old rule makes of the same depth, and its error; the rule has no answer
-near empty and full. With --json depths are mm; for people and with --csv they are in the units of the spec.
-These are tables for making and for the cellar, not for sale by measure.
-
-Examples:
-  staveloft dip my-cask.yaml
-  staveloft dip my-cask.yaml --posture standing --step 5 --csv > dips.csv`;
+const help = helpText(
+  "Lying: a rod through the bung to the lowest place of the bilge. Standing: a rod on the bottom's inside face. Beside the litres stands what the gauger's old rule makes of the same depth, and its error; the rule has no answer near empty and full. With --json depths are mm; for people and with --csv they are in the units of the spec. These are tables for making and for the cellar, not for sale by measure.",
+  examples(
+    'staveloft dip my-cask.yaml',
+    'staveloft dip my-cask.yaml --posture standing --step 5 --csv > dips.csv',
+  ),
+);
 
 export function addDip(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -51,7 +50,7 @@ export function addDip(program: Command, io: Io, answer: Answer): void {
     .option('--step <length>', 'in the units of the spec; 10 mm or 1/2 in unless given')
     .option('--json', 'as JSON, for programs')
     .option('--csv', 'as comma-separated values, for spreadsheets')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (spec: string, options: Options) => {
       answer(await dip(spec, options, io));
     });

@@ -18,6 +18,7 @@ import {
 import { drawReport } from './draw-report.js';
 import { exitCode, type Answer } from './exit-code.js';
 import { foldersFor } from './folders.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage } from './language-option.js';
 import { fanOf, oneOf, plankOf, printedOf, someOf } from './option-values.js';
@@ -29,23 +30,22 @@ import { writeAsTheyCome } from './write-whole.js';
 /** What `--pieces` takes: the drawings and the job sheet. */
 const named = [...pieces, { name: jobSheetName, about: aboutJobSheet, onRequest: undefined }];
 
-const pieceLines = named.map(
+const pieceNames = named.map(
   ({ name, about, onRequest }) =>
-    `  ${name.padEnd(14)}${about}${onRequest ? ' (only if asked for by name)' : ''}`,
+    [name, onRequest ? `${about} (only if asked for by name)` : about] as const,
 );
 
-const examples = `
-Pieces:
-${pieceLines.join('\n')}
-
-Examples:
-  staveloft draw my-cask.yaml --out my-cask
-  staveloft draw my-cask.yaml --out my-cask --pieces stave,head --formats dxf
-  staveloft draw my-cask.yaml --out my-cask --paper a3 --printed 99.6x99.8 --replace
-  staveloft draw my-cask.yaml --out mein-fass --language de
-  staveloft draw keg.yaml bucket.yaml --out patterns     a folder for each: patterns/keg ...
-
-Print PDF files at actual size, 100 %, and measure the square on the sheet before you cut.`;
+const help = helpText(
+  { heading: 'Pieces:', names: pieceNames },
+  examples(
+    'staveloft draw my-cask.yaml --out my-cask',
+    'staveloft draw my-cask.yaml --out my-cask --pieces stave,head --formats dxf',
+    'staveloft draw my-cask.yaml --out my-cask --paper a3 --printed 99.6x99.8 --replace',
+    'staveloft draw my-cask.yaml --out mein-fass --language de',
+    'staveloft draw keg.yaml bucket.yaml --out patterns     a folder for each: patterns/keg ...',
+  ),
+  'Print PDF files at actual size, 100 %, and measure the square on the sheet before you cut.',
+);
 
 export function addDraw(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -58,7 +58,7 @@ export function addDraw(program: Command, io: Io, answer: Answer): void {
     .action(async (specs: string[], _options, command: Command) => {
       answer(await draw(specs, command.optsWithGlobals<DrawingOptions>(), io));
     });
-  addChoices(command).addHelpText('after', examples);
+  addChoices(command).addHelpText('after', help);
 }
 
 function addChoices(command: Command): Command {

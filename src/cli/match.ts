@@ -12,6 +12,7 @@ import {
 } from '../index.js';
 import type { MatchRequest, MatchResult, Stock, StockIssue, Vessel } from '../index.js';
 import { exitCode, type Answer, type ExitCode } from './exit-code.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage } from './language-option.js';
 import { matchFiles, setsWithPatterns } from './match-files.js';
@@ -36,22 +37,18 @@ import { fetchSource, mostOfRackList } from './source.js';
 import { voiceOf, type Voice } from './voice.js';
 import { writeWhole } from './write-whole.js';
 
-const examples = `
-The rack list is CSV with a heading: mark, width, and if you like length, thickness, bung (yes or no), note. Comma,
-semicolon or tab; decimal point or comma; in the units of the spec, or as the heading says: width (in).
-A width is measured at the widest place; two readings with a stroke between them (71.5/72) count as their mean.
-
-Unless given: one vessel; the spec's count within two, for a wine cask 25 to 30; tolerance 1.5 mm or 1/16 in; planing
-2 mm or 1/16 in; a bung stave 1.8 times as wide as the bung hole.
-
-Examples:
-  staveloft match my-cask.yaml --stock rack.csv
-  staveloft match my-cask.yaml --stock rack.csv --vessels 3 --out sets
-  staveloft match my-cask.yaml --stock rack.csv --vessels max --tolerance 0.1 --plane 0 --json > sets.json
-  staveloft match my-cask.yaml --stock rack.csv --standing A4,B17,A9    complete a ring that is begun
-  staveloft match sets/set-1/spec.yaml --stock rack.csv --swap 7    stave 7 of a set is broken
-
-Exit codes: 0 as many sets as wanted; 1 fewer; 2 something in the input is wrong.`;
+const help = helpText(
+  'The rack list is CSV with a heading: mark, width, and if you like length, thickness, bung (yes or no), note. Comma, semicolon or tab; decimal point or comma; in the units of the spec, or as the heading says: width (in). A width is measured at the widest place; two readings with a stroke between them (71.5/72) count as their mean.',
+  "Unless given: one vessel; the spec's count within two, for a wine cask 25 to 30; tolerance 1.5 mm or 1/16 in; planing 2 mm or 1/16 in; a bung stave 1.8 times as wide as the bung hole.",
+  examples(
+    'staveloft match my-cask.yaml --stock rack.csv',
+    'staveloft match my-cask.yaml --stock rack.csv --vessels 3 --out sets',
+    'staveloft match my-cask.yaml --stock rack.csv --vessels max --tolerance 0.1 --plane 0 --json > sets.json',
+    'staveloft match my-cask.yaml --stock rack.csv --standing A4,B17,A9    complete a ring that is begun',
+    'staveloft match sets/set-1/spec.yaml --stock rack.csv --swap 7    stave 7 of a set is broken',
+  ),
+  'Exit codes: 0 as many sets as wanted; 1 fewer; 2 something in the input is wrong.',
+);
 
 export function addMatch(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -62,7 +59,7 @@ export function addMatch(program: Command, io: Io, answer: Answer): void {
     .action(async (spec: string, _options, command: Command) => {
       answer(await match(spec, command.optsWithGlobals<MatchOptions>(), io));
     });
-  addChoices(command).addHelpText('after', examples);
+  addChoices(command).addHelpText('after', help);
 }
 
 function addChoices(command: Command): Command {

@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { nearest } from '../index.js';
 import { exitCode, type Answer } from './exit-code.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { refuse } from './refuse.js';
 import { oneLine } from './say.js';
@@ -16,13 +17,14 @@ interface Options {
   readonly quiet?: true;
 }
 
-const examples = `
-Examples:
-  staveloft new --list
-  staveloft new keg-30 --out my-keg.yaml
-  staveloft new keg-30 > my-keg.yaml
-
-The templates are invented examples in the usual proportions of the trade. Change what you like, then: staveloft check.`;
+const help = helpText(
+  examples(
+    'staveloft new --list',
+    'staveloft new keg-30 --out my-keg.yaml',
+    'staveloft new keg-30 > my-keg.yaml',
+  ),
+  'The templates are invented examples in the usual proportions of the trade. Change what you like, then: staveloft check.',
+);
 
 export function addNew(program: Command, io: Io, answer: Answer): void {
   program
@@ -32,7 +34,7 @@ export function addNew(program: Command, io: Io, answer: Answer): void {
     .option('--list', 'list the templates')
     .option('--out <file>', 'write to this file, not to standard output')
     .option('--replace', 'write over a file that is there already')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action((template: string | undefined, _options, command: Command) => {
       answer(begin(template, command.optsWithGlobals<Options>(), io));
     });

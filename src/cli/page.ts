@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Command } from 'commander';
 import { InvalidArgumentError } from 'commander';
 import { exitCode, type Answer, type ExitCode } from './exit-code.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { servePage, type PageServer } from './page-server.js';
 import { reasonOf } from './reason.js';
@@ -15,13 +16,10 @@ interface Options {
   readonly open: boolean;
 }
 
-const examples = `
-The page answers this machine only, needs no network and sends nothing anywhere. It stops with Ctrl+C.
-The same page in one file, to open without a server or to copy to a tablet: dist/staveloft.html in the package.
-
-Examples:
-  staveloft page
-  staveloft page --port 8080 --no-open`;
+const help = helpText(
+  'The page answers this machine only, needs no network and sends nothing anywhere. It stops with Ctrl+C. The same page in one file, to open without a server or to copy to a tablet: dist/staveloft.html in the package.',
+  examples('staveloft page', 'staveloft page --port 8080 --no-open'),
+);
 
 export function addPage(program: Command, io: Io, answer: Answer): void {
   program
@@ -31,7 +29,7 @@ export function addPage(program: Command, io: Io, answer: Answer): void {
     )
     .option('--port <number>', 'serve it on this port; a free one unless given', portOf, 0)
     .option('--no-open', 'open no browser, only say the address')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (options: Options) => {
       answer(await page(options, io));
     });

@@ -10,6 +10,7 @@ import {
   type WholeProof,
 } from '../index.js';
 import { exitCode, type Answer } from './exit-code.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
@@ -28,19 +29,15 @@ interface Options extends Speaking {
   readonly quiet?: true;
 }
 
-const examples = `
-FOLDER is what draw wrote. Every length that is judged is measured in its DXF files; what the vessel should be comes
-from its spec.yaml. The drawn staves are bent and set up in a ring by numbers: joints at every station, girths, end
-cuts, grooves, heads and hoops must fit, the vessel must hold what it should, contours must be closed, no line may be
-drawn twice, and every file must be in millimetres. Whatever the folder's page shows must be there.
-It proves the drawings, not the wood: measure the wood as the job sheet says.
-
-Examples:
-  staveloft prove my-cask
-  staveloft prove my-cask --json > proof.json
-  staveloft prove my-cask --picture my-cask-joint.svg
-
-Exit codes: 0 proved; 1 something is not as it should be; 2 no such folder, or its spec.yaml cannot be built.`;
+const help = helpText(
+  "FOLDER is what draw wrote. Every length that is judged is measured in its DXF files; what the vessel should be comes from its spec.yaml. The drawn staves are bent and set up in a ring by numbers: joints at every station, girths, end cuts, grooves, heads and hoops must fit, the vessel must hold what it should, contours must be closed, no line may be drawn twice, and every file must be in millimetres. Whatever the folder's page shows must be there. It proves the drawings, not the wood: measure the wood as the job sheet says.",
+  examples(
+    'staveloft prove my-cask',
+    'staveloft prove my-cask --json > proof.json',
+    'staveloft prove my-cask --picture my-cask-joint.svg',
+  ),
+  'Exit codes: 0 proved; 1 something is not as it should be; 2 no such folder, or its spec.yaml cannot be built.',
+);
 
 export function addProve(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -50,7 +47,7 @@ export function addProve(program: Command, io: Io, answer: Answer): void {
     .option('--json', 'as JSON, for programs')
     .option('--picture <file>', 'also draw the gap along the worst joint, as SVG')
     .option('--replace', 'write over a picture that is there already')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (folder: string, _options, command: Command) => {
       answer(await prove(folder, command.optsWithGlobals<Options>(), io));
     });

@@ -4,6 +4,7 @@ import { recut, type Recutting, type Spec, type Vessel } from '../index.js';
 import { exitCode, type Answer, type ExitCode } from './exit-code.js';
 import { giveSpec, whyNot, type Giving } from './give-spec.js';
 import { givenLength, noLength } from './given-length.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { addLanguage, type Speaking } from './language-option.js';
 import { planSpecs } from './plans.js';
@@ -17,15 +18,14 @@ interface Options extends Giving, Speaking {
   readonly shave?: string;
 }
 
-const examples = `
-A cask is cut at both ends alike, so that its bilge stays in the middle; grooves, howel and chime are then those of the
-spec, at the new ends. Hoops stay where they sit on the wood, as far as there is wood.
-Shaving thins the staves by as much. The new spec is checked: too little wood behind the groove is refused.
-
-Examples:
-  staveloft recut old-cask.yaml --shorten 15 --out recut.yaml
-  staveloft recut old-cask.yaml --shorten 70 --shave 2 --out recut.yaml
-  staveloft draw recut.yaml --out recut                   the patterns of the new ends and heads`;
+const help = helpText(
+  'A cask is cut at both ends alike, so that its bilge stays in the middle; grooves, howel and chime are then those of the spec, at the new ends. Hoops stay where they sit on the wood, as far as there is wood. Shaving thins the staves by as much. The new spec is checked: too little wood behind the groove is refused.',
+  examples(
+    'staveloft recut old-cask.yaml --shorten 15 --out recut.yaml',
+    'staveloft recut old-cask.yaml --shorten 70 --shave 2 --out recut.yaml',
+    'staveloft draw recut.yaml --out recut                   the patterns of the new ends and heads',
+  ),
+);
 
 export function addRecut(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -37,7 +37,7 @@ export function addRecut(program: Command, io: Io, answer: Answer): void {
     .option('--shave <length>', 'off the outside, square to it')
     .option('--out <file>', 'write the new spec to this file, not to standard output')
     .option('--replace', 'write over a file that is there already')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (spec: string, _options, command: Command) => {
       answer(await recutSpec(spec, command.optsWithGlobals<Options>(), io));
     });

@@ -11,6 +11,7 @@ import {
 import { exitCode, type Answer, type ExitCode } from './exit-code.js';
 import { giveSpec, whyNot, type Giving } from './give-spec.js';
 import { givenLength, noLength } from './given-length.js';
+import { examples, helpText } from './help-text.js';
 import type { Io } from './io.js';
 import { oneOf } from './option-values.js';
 import { addLanguage, type Speaking } from './language-option.js';
@@ -26,20 +27,28 @@ interface Options extends Giving, Speaking {
   readonly staveLength?: string;
 }
 
-const examples = `
-What stays (--keep):
-  proportions   height and diameters change by one factor; with --stave-length, the diameters do
-  heads         the head's diameter, and a cask's bilge or a tub's top: the height changes;
-                with --stave-length, which settles the height, the bilge or top changes
-  height        the diameters change by one factor
-
-The stave length is that of the outer face between the end cuts, without trim.
-Wood and tool sizes stay; hoops move with the height, staves of uneven width with the girth.
-
-Examples:
-  staveloft size my-cask.yaml --litres 225 --out cask-225.yaml
-  staveloft size my-cask.yaml --litres 225 --keep heads --out cask-225.yaml
-  staveloft size my-cask.yaml --litres 225 --stave-length 950 > cask-225.yaml`;
+const help = helpText(
+  {
+    heading: 'What stays (--keep):',
+    names: [
+      [
+        'proportions',
+        'height and diameters change by one factor; with --stave-length, the diameters do',
+      ],
+      [
+        'heads',
+        "the head's diameter, and a cask's bilge or a tub's top: the height changes; with --stave-length, which settles the height, the bilge or top changes",
+      ],
+      ['height', 'the diameters change by one factor'],
+    ],
+  },
+  'The stave length is that of the outer face between the end cuts, without trim. Wood and tool sizes stay; hoops move with the height, staves of uneven width with the girth.',
+  examples(
+    'staveloft size my-cask.yaml --litres 225 --out cask-225.yaml',
+    'staveloft size my-cask.yaml --litres 225 --keep heads --out cask-225.yaml',
+    'staveloft size my-cask.yaml --litres 225 --stave-length 950 > cask-225.yaml',
+  ),
+);
 
 export function addSize(program: Command, io: Io, answer: Answer): void {
   const command = program
@@ -51,7 +60,7 @@ export function addSize(program: Command, io: Io, answer: Answer): void {
     .option('--stave-length <length>', 'of the outer face, in the units of the spec')
     .option('--out <file>', 'write the new spec to this file, not to standard output')
     .option('--replace', 'write over a file that is there already')
-    .addHelpText('after', examples)
+    .addHelpText('after', help)
     .action(async (spec: string, _options, command: Command) => {
       answer(await size(spec, command.optsWithGlobals<Options>(), io));
     });

@@ -97,7 +97,7 @@ export const pieces: readonly Piece[] = [
   },
   {
     name: 'hoop-sheet',
-    about: 'each hoop as a ring sector to cut from sheet: hoop-sheet-1 ...',
+    about: 'hoops as ring sectors to cut from sheet: hoop-sheet-1 ...',
     draw: (v, o) => hoopSheets(v, o.words),
   },
   {
