@@ -1,7 +1,11 @@
-/** All boards of a head nested on the board or sheet that they are cut from, one drawing a sheet; its lower left corner is the origin. */
-import { line, polygon, type Point } from '../geometry/curve.js';
+/**
+ * All boards of a head nested on the board or sheet that they are cut from, one drawing a sheet; its lower left corner is the
+ * origin. On paper the sheet is broken off where nothing more lies on it.
+ */
+import { line, polygon, polyline, type Point } from '../geometry/curve.js';
 import { boundsOf } from '../geometry/measure.js';
 import { arrowhead } from '../drawing/arrow.js';
+import { breakLine } from '../drawing/break-line.js';
 import { drawingOf, label, merge, strokes, type Part } from '../drawing/build.js';
 import type { Drawing, Legend } from '../drawing/drawing.js';
 import { heights } from '../drawing/heights.js';
@@ -32,6 +36,9 @@ const planks: Record<Units, { readonly lengths: readonly number[]; readonly widt
   mm: { lengths: [500, 1000, 1500, 2000], width: 250 },
   in: { lengths: [24, 36, 48, 72].map((inches) => inches * 25.4), width: 10 * 25.4 },
 };
+
+/** On paper: from the edge of the last board's gap to the break, and the least that is worth breaking off, mm. */
+const paperBreak = { after: 8, least: 60 };
 
 interface BoardPiece {
   readonly number: number;
@@ -66,17 +73,37 @@ export function headRouters(
     const twice = name === 'head' && vessel.heads.top !== null;
     const job: Job = { head, boards, sheet: used, gap, nested, twice, units, words };
     const sheets = nested.sheets.length > 0 ? nested.sheets : [[]];
+    const jobs = sheets.map((on): Job => {
+      const reach = reachOf(on, boards) + gap;
+      return sheet ? job : { ...job, sheet: cutToLength(used, reach, units) };
+    });
     const stem = name.replace('head', 'head-router');
     const title = words.router.title[twice ? 'both' : head.groove.end];
     return sheets.map((on, i) =>
-      drawingOf(
+      sheetDrawing(
+        jobs[i]!,
+        on,
         `${stem}-${i + 1}`,
         words.router.sheetOf(title, i + 1, sheets.length),
-        sheetPart(job, on),
-        legendOf(job, on),
       ),
     );
   });
+}
+
+function sheetDrawing(job: Job, on: readonly Nested[], name: string, title: string): Drawing {
+  const { sheet, words, gap } = job;
+  const legend = legendOf(job, on);
+  const drawing = drawingOf(name, title, sheetPart(job, on, edgeOf(sheet)), legend);
+  const end = reachOf(on, job.boards) + gap + paperBreak.after;
+  if (on.length === 0 || sheet.width - end < paperBreak.least) return drawing;
+  const notes = [words.router.notes.broken, ...legend.notes];
+  const paper = sheetPart(job, on, brokenEdge(sheet, end));
+  return { ...drawing, forPaper: { ...paper, legend: { ...legend, notes } } };
+}
+
+/** How far along the sheet the boards on it reach. */
+function reachOf(on: readonly Nested[], boards: readonly BoardPiece[]): number {
+  return Math.max(0, ...on.map(({ index, x }) => x + boards[index]!.size.width));
 }
 
 /** The shortest that holds all boards, else the longest; longer or wider than any where a single board needs it. */
@@ -90,6 +117,12 @@ function plankFor(sizes: readonly Size[], gap: number, units: Units): Size {
   }));
   const holdsAll = (plank: Size): boolean => nest(sizes, plank, gap).sheets.length === 1;
   return choices.find(holdsAll) ?? choices.at(-1)!;
+}
+
+/** A plank of which so much is used is bought no longer than it need be. */
+function cutToLength(plank: Size, reach: number, units: Units): Size {
+  const enough = planks[units].lengths.find((length) => length >= reach) ?? plank.width;
+  return { ...plank, width: Math.min(plank.width, enough) };
 }
 
 function boardPiece(head: Head, index: number): BoardPiece {
@@ -122,17 +155,26 @@ function numberIn(wood: Part, text: string, middle: number): Part {
   return merge();
 }
 
-function sheetPart({ boards, sheet, words }: Job, on: readonly Nested[]): Part {
-  const corner = (x: number, y: number): Point => ({ x, y });
-  const edge = polygon([
-    corner(0, 0),
-    corner(sheet.width, 0),
-    corner(sheet.width, sheet.height),
-    corner(0, sheet.height),
-  ]);
+function edgeOf({ width, height }: Size): Part {
+  const corners = [corner(0, 0), corner(width, 0), corner(width, height), corner(0, height)];
+  return strokes('station', polygon(corners));
+}
+
+/** The sheet's left part, up to `end`. */
+function brokenEdge({ height }: Size, end: number): Part {
+  const corners = [corner(end, 0), corner(0, 0), corner(0, height), corner(end, height)];
+  return merge(
+    strokes('station', polyline(corners)),
+    strokes('dimension', breakLine(end, height, 0)),
+  );
+}
+
+const corner = (x: number, y: number): Point => ({ x, y });
+
+function sheetPart({ boards, sheet, words }: Job, on: readonly Nested[], edge: Part): Part {
   const [left, right] = [corner(0, sheet.height + 5), corner(40, sheet.height + 5)];
   return merge(
-    strokes('station', edge),
+    edge,
     strokes('dimension', line(left, right), arrowhead(left, Math.PI), arrowhead(right, 0)),
     label(words.grain, { x: 20, y: sheet.height + 7.2 }, { align: 'centre' }),
     ...on.map(({ index, x, y }) => movePart(boards[index]!.part, x, y)),

@@ -1,6 +1,7 @@
 /** One strap as a strip, full size: its long edge up, `x` from its left end; whole, or with its middle broken out. */
 import type { Point } from '../geometry/curve.js';
 import { circle, line, polygon, polyline } from '../geometry/curve.js';
+import { breakLine } from '../drawing/break-line.js';
 import { label, merge, strokes, type Part } from '../drawing/build.js';
 import { dimensionLine } from '../drawing/dimension.js';
 import { shortLengthText } from '../drawing/length-text.js';
@@ -13,7 +14,6 @@ import type { Words } from './words/index.js';
 /** A strip is shown from its ends to this far past the lap when its middle is broken out. */
 const pastLap = 15;
 const breakGap = 8;
-const zigzag = 2;
 /** Dimension lines and lines of words, from the strip outwards. */
 const level = { lap: 9, length: 18, holes: 9, words: 21, nextWords: 6 };
 
@@ -55,7 +55,7 @@ export function stripPart(strap: Strap, top: number, view: StripView): Part {
   );
 }
 
-/** The two ends; thin zigzags stand for what is broken out (ISO 128, from memory). */
+/** The two ends; what is between them is broken out. */
 function brokenStrip(shown: number, right: number, top: number, width: number): Part {
   const bottom = top - width;
   const end = (from: number, to: number) =>
@@ -65,19 +65,10 @@ function brokenStrip(shown: number, right: number, top: number, width: number): 
       { x: from, y: bottom },
       { x: to, y: bottom },
     ]);
-  const breakAt = (x: number) =>
-    polyline([
-      { x, y: top + zigzag },
-      { x, y: top - width / 2 + zigzag },
-      { x: x - zigzag, y: top - width / 2 + zigzag / 2 },
-      { x: x + zigzag, y: top - width / 2 - zigzag / 2 },
-      { x, y: top - width / 2 - zigzag },
-      { x, y: bottom - zigzag },
-    ]);
   const [leftBreak, rightBreak] = [shown, shown + breakGap];
   return merge(
     strokes('outline', end(0, leftBreak), end(right, rightBreak)),
-    strokes('dimension', breakAt(leftBreak), breakAt(rightBreak)),
+    strokes('dimension', breakLine(leftBreak, top, bottom), breakLine(rightBreak, top, bottom)),
   );
 }
 

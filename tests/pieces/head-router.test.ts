@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/drawing/drawing.js';
+import { paperView } from '../../src/drawing/for-paper.js';
 import { boundsOf, signedArea } from '../../src/geometry/measure.js';
 import { headRouters, type RouterOptions } from '../../src/pieces/head-router.js';
 import { en } from '../../src/pieces/words/en.js';
@@ -97,5 +98,57 @@ describe('a sheet of a given size', () => {
     const [drawing] = routers(wineCask, { sheet: { width: 200, height: 100 } });
     expect(curvesOn(drawing!, 'outline')).toEqual([]);
     expect(drawing!.legend.notes.some((text) => text.startsWith('Not drawn'))).toBe(true);
+  });
+});
+
+const reachOf = (drawing: Drawing): number =>
+  Math.max(...curvesOn(drawing, 'outline').map((curve) => boundsOf(curve)!.maxX));
+const lengthOf = (drawing: Drawing): number => boundsOf(curvesOn(drawing, 'station')[0]!)!.maxX;
+
+describe('planks that are not given', () => {
+  // two planks of 2 m would do as well
+  const large =
+    'vessel: tub\nunits: mm\nheight: 400\ntop: 760\nbottom: 700\nstaves: { count: 24 }\n';
+
+  it('are no longer than what lies on them needs', () => {
+    const drawings = routers(large);
+    expect(drawings.length).toBeGreaterThan(1);
+    for (const drawing of drawings) {
+      const enough = [500, 1000, 1500, 2000].find((length) => length >= reachOf(drawing) + 12)!;
+      expect(lengthOf(drawing)).toBe(enough);
+      expect(drawing.legend.notes[0]).toContain(`${enough}`);
+    }
+    expect(lengthOf(drawings.at(-1)!)).toBeLessThan(lengthOf(drawings[0]!));
+  });
+
+  it('keep the length that is given', () => {
+    const sheet = { width: 2000, height: 250 };
+    expect(routers(large, { sheet }).map(lengthOf)).toEqual([2000, 2000]);
+  });
+});
+
+describe('on paper', () => {
+  const sheet = { width: 3000, height: 250 };
+  const [drawing] = routers(wineCask, { sheet });
+  const paper = paperView(drawing!);
+
+  it('a sheet is broken off past its last board, and says so', () => {
+    expect(curvesOn(paper, 'outline')).toEqual(curvesOn(drawing!, 'outline'));
+    expect(curvesOn(paper, 'bore')).toEqual(curvesOn(drawing!, 'bore'));
+    expect(lengthOf(drawing!)).toBe(3000);
+    expect(lengthOf(paper)).toBeCloseTo(reachOf(paper) + 12 + 8, 6);
+    const [edge] = curvesOn(paper, 'station');
+    expect(edge).toMatchObject({ closed: false });
+    expect(paper.legend.notes).toEqual([en.router.notes.broken, ...drawing!.legend.notes]);
+    expect(paper.legend.tables).toEqual(drawing!.legend.tables);
+  });
+
+  it('one that is hardly longer than its boards stays whole, and so does an empty one', () => {
+    const short = { width: reachOf(drawing!) + 12 + 8 + 59, height: 250 };
+    expect(routers(wineCask, { sheet: short })[0]!.forPaper).toBeUndefined();
+    const longer = { ...short, width: short.width + 2 };
+    expect(routers(wineCask, { sheet: longer })[0]!.forPaper).toBeDefined();
+    const narrow = { width: 3000, height: 50 };
+    expect(routers(wineCask, { sheet: narrow })[0]!.forPaper).toBeUndefined();
   });
 });

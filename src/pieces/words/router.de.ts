@@ -12,6 +12,8 @@ export const routerWordsGerman: typeof routerWords = {
   notes: {
     sheet: (width, height, thickness) =>
       `Das schmale Rechteck ist das Brett oder die Platte, aus der geschnitten wird: ${width} × ${height}, ${thickness} dick. Seine linke untere Ecke ist der Nullpunkt. Die Faser läuft längs, und kein Stück ist gedreht.`,
+    broken:
+      'Unterbrochene Ansicht: die Stücke in wahrer Größe; der Rest der Platte, auf dem nichts liegt, ist weggelassen. Die Datei für die Fräse enthält ihn.',
     gap: (gap) =>
       `Die Stücke liegen ${gap} auseinander und vom Rand, für den Fräser und zum Festhalten; Stege stehen lassen, sonst löst der letzte Schnitt das Stück.`,
     outline:

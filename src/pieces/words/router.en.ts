@@ -11,6 +11,8 @@ export const routerWords = {
   notes: {
     sheet: (width: string, height: string, thickness: string) =>
       `The thin rectangle is the board or sheet to cut from: ${width} × ${height}, ${thickness} thick. Its lower left corner is the origin. The grain runs along it, and no board is turned.`,
+    broken:
+      'Broken view: the boards are at full size; the rest of the sheet, where nothing lies, is left out. The file for the router has all of it.',
     gap: (gap: string) =>
       `Boards lie ${gap} apart and from the edge, for the cutter and for holding them down; leave tabs, or the last cut frees the board.`,
     outline:

@@ -12,6 +12,8 @@ export const routerWordsFrench: typeof routerWords = {
   notes: {
     sheet: (width, height, thickness) =>
       `Le rectangle fin est la planche ou le panneau où l’on coupe : ${width} × ${height}, épais de ${thickness}. Son coin en bas à gauche est l’origine. Le fil suit sa longueur, et aucune pièce n’est tournée.`,
+    broken:
+      'Vue interrompue : les pièces sont en vraie grandeur ; le reste du panneau, où il n’y a rien, est omis. Le fichier pour fraiseuse a tout le panneau.',
     gap: (gap) =>
       `Les pièces sont à ${gap} l’une de l’autre et du bord, pour la fraise et pour les tenir ; laisser des attaches, ou la dernière coupe libère la pièce.`,
     outline:
