@@ -1,6 +1,9 @@
 /** Dip rods at full size: one for the vessel lying, through its bung, and one for it standing. */
-import { leaderLabel, drawingOf, merge, type Part } from '../drawing/build.js';
+import { drawingOf, label, leaderLabel, merge, type Part } from '../drawing/build.js';
 import type { Drawing, Legend } from '../drawing/drawing.js';
+import { heights } from '../drawing/heights.js';
+import { wrap } from '../drawing/wrap.js';
+import type { Point } from '../geometry/curve.js';
 import {
   amountsOf,
   fillingOf,
@@ -31,6 +34,8 @@ const markShare = 0.58;
 const airy = 1.5;
 const betweenStrips = 12;
 const aside = 10;
+/** Words beside the strips: how wide, from line to line, and from note to note. */
+const note = { width: 62, line: 6, apart: 7 };
 /** A flat rod passes a hole if it is no wider than this share of it, and a third as thick. */
 const ofBung = 0.94;
 const measures = ['litre', 'usGallon', 'imperialGallon'] as const;
@@ -139,16 +144,24 @@ function linesAcross({ posture, full }: Rod, vessel: Vessel, words: Words): Note
 
 const limit = ({ heads }: Vessel, { dip }: Words): string => (heads.top ? dip.topHead : dip.rim);
 
-/** To the right of the strips, each pointing at its line. */
+/** To the right of the strips, each pointing at its line; in lines so short that an upright A4 takes rod and notes side by side. */
 function notedLines(lines: readonly NotedLine[], right: number): Part {
+  const notes = lines.map(({ text }) => wrap(text, heights.normal, note.width));
+  const most = Math.max(...notes.map(({ length }) => length));
   const places = spread(
     lines.map(({ y }) => y),
-    7,
+    note.apart + (most - 1) * note.line,
   );
   return merge(
-    ...lines.map(({ y, text }, i) =>
-      leaderLabel(text, { x: right + aside, y: places[i]! - 1.75 }, { x: right, y }),
-    ),
+    ...lines.map(({ y }, i) => {
+      const [first, ...others] = notes[i]!;
+      const at = (n: number): Point => ({
+        x: right + aside,
+        y: places[i]! - heights.normal / 2 - n * note.line,
+      });
+      const below = others.map((text, n) => label(text, at(n + 1)));
+      return merge(leaderLabel(first!, at(0), { x: right, y }), ...below);
+    }),
   );
 }
 

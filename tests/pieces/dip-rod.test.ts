@@ -2,11 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../src/drawing/drawing.js';
 import { nominalHeights } from '../../src/drawing/heights.js';
+import { textWidth } from '../../src/drawing/lettering.js';
+import { overlaps } from '../../src/drawing/overlap.js';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { litresAtDip } from '../../src/capacity/dip-table.js';
 import { dipRods } from '../../src/pieces/dip-rod.js';
 import { en } from '../../src/pieces/words/en.js';
-import { vesselOf, wideTub, wineCask } from './vessels.js';
+import { everyVessel, vesselOf, wideTub, wineCask } from './vessels.js';
 
 const outlines = (drawing: Drawing) =>
   drawing.strokes.filter(({ layer }) => layer === 'outline').map(({ curve }) => boundsOf(curve)!);
@@ -18,6 +20,24 @@ function litreNumbers(drawing: Drawing): { amount: number; y: number }[] {
     .filter(({ text, at, align }) => align === 'left' && /^\d/.test(text) && at.x < front!.maxX)
     .map(({ text, at, height }) => ({ amount: Number(text), y: at.y + height / 2 }));
 }
+
+describe.each(everyVessel)('the words beside the rods of %s', (_name, text) => {
+  it('are short lines below each other, with no number parted from its unit', () => {
+    for (const rod of dipRods(vesselOf(text), en)) {
+      const right = Math.max(...outlines(rod).map(({ maxX }) => maxX));
+      const words = rod.letterings.filter(({ at }) => at.x > right);
+      expect(words.filter(({ leader }) => leader)).toHaveLength(rod.name.endsWith('lying') ? 3 : 2);
+      for (const { text: line, height } of words) {
+        expect(textWidth(line, height)).toBeLessThanOrEqual(62);
+        expect(line).not.toMatch(/\d,?$/);
+        expect(line).not.toMatch(/^(l|US|imp\.|gal)\b/);
+      }
+      const all = words.map((each) => each.text.replaceAll('\u00a0', ' ')).join(' ');
+      expect(all).toMatch(/full: [\d.]+ l, [\d.]+ US gal, [\d.]+ imp\. gal/);
+      expect(overlaps(rod)).toEqual([]);
+    }
+  });
+});
 
 describe('the rods of a wine cask', () => {
   const vessel = vesselOf(wineCask);
@@ -67,7 +87,9 @@ it('are smaller in lettering for a small bung, and still of the series', () => {
   const [lying] = dipRods(keg, en);
   const [front] = outlines(lying!);
   expect(front!.maxX - front!.minX).toBeLessThan(28);
-  const numbers = lying!.letterings.filter(({ text }) => /^\d/.test(text));
+  const right = Math.max(...outlines(lying!).map(({ maxX }) => maxX));
+  const numbers = lying!.letterings.filter(({ text, at }) => /^\d/.test(text) && at.x < right);
+  expect(numbers.length).toBeGreaterThan(20);
   for (const { height } of numbers) {
     expect(nominalHeights).toContain(height);
     expect(height).toBeLessThan(3.5);

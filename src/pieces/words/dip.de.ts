@@ -10,7 +10,7 @@ export const dipWordsGerman: typeof dipWords = {
   back: 'Rückseite',
   scales: { litre: 'Liter', usGallon: 'US-gal', imperialGallon: 'Imp. gal' },
   full: (litres, usGallons, imperialGallons) =>
-    `voll: ${litres} l, ${usGallons} US-gal, ${imperialGallons} Imp. gal`,
+    `voll: ${litres}\u00a0l, ${usGallons}\u00a0US-gal, ${imperialGallons}\u00a0Imp.\u00a0gal`,
   outside: 'Außenseite der Spunddaube',
   rim: 'oberer Rand',
   topHead: 'Innenseite des oberen Bodens',

@@ -9,7 +9,7 @@ export const dipWords = {
   back: 'back',
   scales: { litre: 'litres', usGallon: 'US gal', imperialGallon: 'imp. gal' },
   full: (litres: string, usGallons: string, imperialGallons: string) =>
-    `full: ${litres} l, ${usGallons} US gal, ${imperialGallons} imp. gal`,
+    `full: ${litres}\u00a0l, ${usGallons}\u00a0US\u00a0gal, ${imperialGallons}\u00a0imp.\u00a0gal`,
   outside: 'outside of the bung stave',
   rim: 'rim',
   topHead: 'inside face of the top head',

@@ -10,7 +10,7 @@ export const dipWordsFrench: typeof dipWords = {
   back: 'verso',
   scales: { litre: 'litres', usGallon: 'gal US', imperialGallon: 'gal imp.' },
   full: (litres, usGallons, imperialGallons) =>
-    `plein : ${litres} l, ${usGallons} gal US, ${imperialGallons} gal imp.`,
+    `plein : ${litres}\u00a0l, ${usGallons}\u00a0gal\u00a0US, ${imperialGallons}\u00a0gal\u00a0imp.`,
   outside: 'extérieur de la douelle de bonde',
   rim: 'bord',
   topHead: 'face intérieure du fond du haut',
