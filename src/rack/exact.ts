@@ -10,7 +10,8 @@ import { COMPARED_TO, hundredths, type ClosedSet } from './aims.js';
 import { classesOf, type StaveClass } from './classes.js';
 import { Effort } from './effort.js';
 import { bestUnion } from './exact-levels.js';
-import type { ProvenSets } from './exact-unions.js';
+import type { Outcome, ProvenSets } from './exact-unions.js';
+import { bestOfFewLeft } from './leave-few.js';
 import { bestPacking, closingPattern, type ClosingPattern } from './packing.js';
 import { eachPattern } from './patterns.js';
 import type { Pool } from './pool.js';
@@ -42,12 +43,12 @@ function* bestOf(pool: Pool, classes: readonly StaveClass[], sets: number): Gene
   for (const level of all) {
     yield null;
     const lists = listPatterns(pool, classes, level);
-    if (!lists) return (yield* bestUnion(pool, classes, sets)) ?? 'unknown';
+    if (!lists) return (yield* bestOfMany(pool, classes, sets)) ?? 'unknown';
     yield null;
     const effort = new Effort(PACKING_STEPS);
     const packed = bestPacking(pool, classes, lists, sets, effort);
     if (effort.exhausted) {
-      const united = yield* bestUnion(pool, classes, sets);
+      const united = yield* bestOfMany(pool, classes, sets);
       if (united === 'none' || united?.provenBest) return united;
       return packed ? { sets: packed, provenBest: false } : 'unknown';
     }
@@ -55,6 +56,17 @@ function* bestOf(pool: Pool, classes: readonly StaveClass[], sets: number): Gene
       return { sets: packed, provenBest: true };
   }
   return 'none';
+}
+
+/** Where patterns are many. */
+function* bestOfMany(
+  pool: Pool,
+  classes: readonly StaveClass[],
+  sets: number,
+): Generator<null, Outcome> {
+  const left = sets === 2 ? yield* bestOfFewLeft(pool, classes) : null;
+  if (left === 'none' || left?.provenBest) return left;
+  return (yield* bestUnion(pool, classes, sets)) ?? left;
 }
 
 /** Work allowed, in steps. */

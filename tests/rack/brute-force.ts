@@ -34,11 +34,14 @@ function diameterOf(widths: readonly number[]): number {
 }
 
 /**
- * The least to plane off one stave, found by halving, so that the ring closes at `diameter`; as in practice in whole
- * hundredths. Only for rings where one stave takes it all.
+ * The ring with one stave planed, that which takes the least, found by halving, so that it closes at `diameter`; as in
+ * practice in whole hundredths, unless the limit comes first. Only for rings where one stave takes it all.
  */
-function planingOf(widths: readonly number[], diameter: number, keep: number): number {
-  let least = Infinity;
+function planed(
+  widths: readonly number[],
+  { diameter, keep, limit }: { diameter: number; keep: number; limit: number },
+): { planing: number; closes: number } | null {
+  let best = { depth: Infinity, at: -1 };
   for (const [i, width] of widths.entries()) {
     if (i === keep) continue;
     let [low, high] = [0, width / 3];
@@ -48,9 +51,11 @@ function planingOf(widths: readonly number[], diameter: number, keep: number): n
       if (turned(widths.with(i, width - middle), diameter) > Math.PI) low = middle;
       else high = middle;
     }
-    least = Math.min(least, Math.ceil(high * 100 - 1e-6) / 100);
+    if (high < best.depth) best = { depth: high, at: i };
   }
-  return least;
+  if (best.depth > limit + 1e-9) return null;
+  const planing = Math.min(Math.ceil(best.depth * 100 - 1e-6) / 100, limit);
+  return { planing, closes: diameterOf(widths.with(best.at, widths[best.at]! - planing)) };
 }
 
 /** Rings this near to the tolerance, mm, are looked at closely. */
@@ -73,9 +78,10 @@ function rings({ staves }: Stock, request: MatchRequest): Ring[] {
     const keep = bung === null ? -1 : widths.indexOf(widest);
     let [planing, closes] = [0, diameterOf(widths)];
     if (closes > diameter + tolerance + 1e-9) {
-      planing = planingOf(widths, diameter + tolerance, keep);
-      if (planing > plane + 1e-9) continue;
-      closes = diameter + tolerance;
+      const job = { diameter: diameter + tolerance, keep, limit: plane };
+      const result = planed(widths, job);
+      if (!result) continue;
+      ({ planing, closes } = result);
     }
     if (closes < diameter - tolerance - 1e-9) continue;
     found.push({ members, count: chosen.length, planing, deviation: Math.abs(closes - diameter) });
