@@ -12,8 +12,9 @@ import { heightOf, holds, turnedBounds, widthOf } from './rectangle.js';
 import type { Tiling } from './tile.js';
 import { windowArea } from './tile.js';
 
-/** Shares of the spare room that may lie on one side, the best-looking first. */
+/** Shares of the spare room that may lie on one side, the best-looking first; more where sheets lie in a single row. */
 const shares = [0.5, 0.25, 0.75];
+const sharesInRow = [...shares, 0.375, 0.625, 0.125, 0.875];
 
 /** A grid with more tiles than this is a mistake, or worse. */
 const mostTiles = 20_000;
@@ -30,6 +31,8 @@ export interface Placement {
 /** All that counting sheets takes, which is quicker to turn than the drawing. */
 interface Shape {
   readonly bounds: Bounds;
+  /** of the closed lines */
+  readonly contours: readonly Bounds[];
   /** of the letterings */
   readonly boxes: readonly Bounds[];
   readonly samples: readonly number[];
@@ -61,16 +64,18 @@ function once<T>(make: () => T): () => T {
 }
 
 function shapeOf(laid: Laid): Shape {
+  const contours = laid.strokes.filter(({ curve }) => curve.closed).map(({ bounds }) => bounds);
   const boxes = laid.letterings.map(({ box }) => box);
-  return { bounds: laid.bounds, boxes, samples: samplesOf(laid) };
+  return { bounds: laid.bounds, contours, boxes, samples: samplesOf(laid) };
 }
 
-function turnShape({ bounds, boxes, samples }: Shape, quarter: 1 | -1): Shape {
+function turnShape({ bounds, contours, boxes, samples }: Shape, quarter: 1 | -1): Shape {
   const turned = samples.map((_, i) =>
     i % 2 === 0 ? -quarter * samples[i + 1]! : quarter * samples[i - 1]!,
   );
   return {
     bounds: turnedBounds(bounds, quarter),
+    contours: contours.map((contour) => turnedBounds(contour, quarter)),
     boxes: boxes.map((box) => turnedBounds(box, quarter)),
     samples: turned,
   };
@@ -84,8 +89,9 @@ interface Counted {
 }
 
 /**
- * The fewest sheets; among those the drawing as it stands before the drawing turned; among those the fewest letterings
- * that a join would cut; among those the first tried.
+ * The fewest sheets; among those the drawing as it stands before the drawing turned; among those the fewest closed lines
+ * that a join would cut, since a gauge that is glued together is never as true as one in a piece; then the fewest letterings;
+ * among those the first tried.
  */
 export function fewestTiles(
   placements: readonly Placement[],
@@ -99,8 +105,8 @@ export function fewestTiles(
   const fewest = Math.min(...tilings.map(({ places }) => places.length));
   const few = tilings.filter(({ places }) => places.length === fewest);
   const alike = few.filter(({ placement }) => placement.shape === few[0]!.placement.shape);
-  const cuts = alike.map(cutLetterings);
-  const { placement, page, grid, places } = alike[cuts.indexOf(Math.min(...cuts))]!;
+  const whole = leastOf(alike, cutContours);
+  const { placement, page, grid, places } = leastOf(whole, cutLetterings)[0]!;
   return { page, laid: placement.laid, grid, places };
 }
 
@@ -111,19 +117,31 @@ function tilingsOf(placement: Placement, page: Page, units: Units): Counted[] {
   const window = { width: widthOf(area), height: heightOf(area) };
   const { columns, rows } = gridOver(bounds, window);
   if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
-  const grids = sharesOver(columns).flatMap((left) =>
-    sharesOver(rows).map((above) => gridOver(bounds, window, left, above)),
+  const tried = columns === 1 || rows === 1 ? sharesInRow : shares;
+  const grids = sharesOver(columns, tried).flatMap((left) =>
+    sharesOver(rows, tried).map((above) => gridOver(bounds, window, left, above)),
   );
   const needed = neededOf(samples);
   return grids.map((grid) => ({ placement, page, grid, places: needed(grid) }));
 }
 
 /** Where a single tile holds all, it is no matter which side the room lies on. */
-function sharesOver(count: number): readonly number[] {
-  return count === 1 ? shares.slice(0, 1) : shares;
+function sharesOver(count: number, tried: readonly number[]): readonly number[] {
+  return count === 1 ? tried.slice(0, 1) : tried;
 }
 
-function cutLetterings({ placement, grid, places }: Counted): number {
+/** Those for which it is least, in their order. */
+function leastOf<T>(list: readonly T[], measure: (each: T) => number): T[] {
+  const measured = list.map(measure);
+  const least = Math.min(...measured);
+  return list.filter((_, i) => measured[i] === least);
+}
+
+const cutContours = (counted: Counted): number => cut(counted, counted.placement.shape.contours);
+const cutLetterings = (counted: Counted): number => cut(counted, counted.placement.shape.boxes);
+
+/** How many of the boxes lie in no cell as a whole. */
+function cut({ grid, places }: Counted, boxes: readonly Bounds[]): number {
   const cells = places.map((place) => cellOf(grid, place));
-  return placement.shape.boxes.filter((box) => !cells.some((cell) => holds(cell, box))).length;
+  return boxes.filter((box) => !cells.some((cell) => holds(cell, box))).length;
 }

@@ -4,15 +4,16 @@ import type { Drawing } from '../../src/drawing/drawing.js';
 import { flatten } from '../../src/drawing/flatten.js';
 import { drawingOf, strokes } from '../../src/drawing/build.js';
 import type { Point } from '../../src/geometry/curve.js';
-import { circle, line } from '../../src/geometry/curve.js';
+import { circle, line, polygon } from '../../src/geometry/curve.js';
 import type { Bounds } from '../../src/geometry/measure.js';
 import { boundsOf } from '../../src/geometry/measure.js';
 import { inkOnSheet } from '../../src/sheets/ink.js';
 import { trulyPrinted } from '../../src/sheets/page.js';
 import { paperSizes } from '../../src/sheets/paper.js';
-import { cellOf, gridOver, markOf, neededOf, windowOf } from '../../src/sheets/grid.js';
+import { cellOf, gridOver, markOf, neededOf, overlap, windowOf } from '../../src/sheets/grid.js';
 import type { Grid } from '../../src/sheets/grid.js';
 import { samplesOf } from '../../src/sheets/lay.js';
+import { holds } from '../../src/sheets/rectangle.js';
 import type { Tiling } from '../../src/sheets/tile.js';
 import { tileSheet, tilesOf } from '../../src/sheets/tile.js';
 import { fewestTiles, placementsOf } from '../../src/sheets/tiling.js';
@@ -248,5 +249,27 @@ describe('tiles', () => {
     const { grid } = tilingOf(drawingOf('line', 'Line', path), 'a4');
     expect(Math.min(grid.columns, grid.rows)).toBe(1);
     expect(Math.max(grid.columns, grid.rows)).toBe(4);
+  });
+
+  it('are joined where no gauge is cut, if there is such a place', () => {
+    // 80 high and 40 apart, three of them: a join in the middle would cut the second
+    const square = (y: number) => {
+      const corner = (x: number, up: number) => ({ x, y: y + up });
+      return polygon([corner(0, 0), corner(90, 0), corner(90, 80), corner(0, 80)]);
+    };
+    const gauges = [0, 120, 240].map(square);
+    const drawing = drawingOf('gauges', 'gauges', strokes('outline', ...gauges));
+    const { grid, places } = tilingOf(drawing, 'a4');
+    expect(places).toHaveLength(2);
+    const cells = places.map((place) => cellOf(grid, place));
+    for (const box of gauges.map((gauge) => boundsOf(gauge)!)) {
+      expect(cells.filter((cell) => holds(cell, box))).toHaveLength(1);
+    }
+    // open lines may be cut: then the room lies on both sides alike
+    const open = gauges.map(({ vertices }) => ({ vertices, closed: false }));
+    const loose = tilingOf(drawingOf('lines', 'lines', strokes('outline', ...open)), 'a4');
+    const middle = loose.grid.corner.y - (loose.laid.bounds.maxY + loose.laid.bounds.minY) / 2;
+    const spanned = 2 * loose.grid.window.height - overlap;
+    expect(middle).toBeCloseTo(spanned / 2, 6);
   });
 });
