@@ -29,7 +29,7 @@ export function swapFor(
 }
 
 /** What was asked for; of sets that an older page kept, what is usual. */
-function requestOf(chosen: Chosen): MatchRequest | null {
+export function requestOf(chosen: Chosen): MatchRequest | null {
   const vessel = vesselFor(chosen);
   return vessel && requestFor(vessel, chosen.wishes ?? { measured: chosen.measured });
 }

@@ -5,6 +5,7 @@ import type { Chosen } from './chosen.js';
 import { found, forgetSets } from './choosing.js';
 import { goToChoosing } from './keep-place.js';
 import { SetCard } from './set-card.js';
+import { shortfallText } from './shortfall-text.js';
 
 export function SetsView(): JSX.Element | null {
   const chosen = found.value;
@@ -14,7 +15,7 @@ export function SetsView(): JSX.Element | null {
   return (
     <section class="sets" aria-label={rack.sets}>
       <h2 aria-live="polite">{summary(chosen)}</h2>
-      {result.shortfall && <p>{shortfallText(chosen)}</p>}
+      {result.shortfall && <p>{shortfallText(chosen, rack, lengthWords)}</p>}
       {result.sets.map((set, i) => (
         <SetCard key={i} set={set} number={i + 1} />
       ))}
@@ -41,12 +42,4 @@ function summary({ title, wanted, result }: Chosen): string {
   const { sets, proven, upperBound } = result;
   const bound = sets.length === wanted ? '' : ` ${(proven ? rack.proven : rack.bound)(upperBound)}`;
   return `${title}: ${rack.found(sets.length)}${bound}`;
-}
-
-function shortfallText({ result: { shortfall, help } }: Chosen): string {
-  const { rack } = words.value;
-  const why = rack.reasons[shortfall!.reason](lengthWords(shortfall!.girthMissing));
-  if (!help) return why;
-  const { staves, fromWidth, toWidth } = help;
-  return `${why} ${rack.help(staves, lengthWords(fromWidth), lengthWords(toWidth))}`;
 }

@@ -90,8 +90,8 @@ export const rackGerman: RackWords = {
   reasons: {
     wood: (girth) => `Für einen weiteren fehlen dem Stapel ${girth} Umfang.`,
     counts: () => 'So viele Dauben dieser Breiten ergeben den Umfang nicht.',
-    noBung: () =>
-      'Keine Daube am Stapel kann den Spund aufnehmen: keine, die dafür frei ist, ist breit genug.',
+    noBung: (_, width) =>
+      `Keine Daube am Stapel kann den Spund aufnehmen: keine, die dafür frei ist, ist mindestens ${width} breit.`,
     bung: () => 'Für einen weiteren fehlt die Spunddaube.',
     widths: () => 'Für einen weiteren gehen diese Breiten nicht genau genug auf.',
     search: () => 'Ein weiterer fand sich nicht, ausgeschlossen ist er nicht.',

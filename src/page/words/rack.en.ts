@@ -88,8 +88,8 @@ export const rack: RackWords = {
   reasons: {
     wood: (girth) => `For one more the rack lacks ${girth} of girth.`,
     counts: () => 'So many staves of these widths do not make the girth.',
-    noBung: () =>
-      'No stave on the rack can take the bung: none that may be the bung stave is wide enough.',
+    noBung: (_, width) =>
+      `No stave on the rack can take the bung: none that may be the bung stave is at least ${width} wide.`,
     bung: () => 'For one more there is no bung stave.',
     widths: () => 'For one more these widths do not add up within the tolerance.',
     search: () => 'One more was not found, though it is not ruled out.',

@@ -90,8 +90,8 @@ export const rackFrench: RackWords = {
   reasons: {
     wood: (girth) => `Pour un de plus il manque au tas ${girth} de tour.`,
     counts: () => 'Tant de douelles de ces largeurs ne font pas le tour.',
-    noBung: () =>
-      'Aucune douelle du tas ne peut prendre la bonde : aucune de celles permises n’est assez large.',
+    noBung: (_, width) =>
+      `Aucune douelle du tas ne peut prendre la bonde : aucune de celles permises n’a au moins ${width} de large.`,
     bung: () => 'Pour un de plus il manque une douelle de bonde.',
     widths: () => 'Pour un de plus ces largeurs ne tombent pas assez juste.',
     search: () => 'Un de plus n’a pas été trouvé, sans être exclu.',

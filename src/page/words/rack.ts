@@ -57,7 +57,9 @@ export interface RackWords extends Readonly<
   readonly found: (sets: number) => string;
   readonly proven: (bound: number) => string;
   readonly bound: (bound: number) => string;
-  readonly reasons: Readonly<Record<Shortfall['reason'], (girthMissing: string) => string>>;
+  readonly reasons: Readonly<
+    Record<Shortfall['reason'], (girthMissing: string, bungWidth: string) => string>
+  >;
   readonly help: (staves: number, from: string, to: string) => string;
   readonly closes: (diameter: string, staves: number, laid: string) => string;
   readonly standing: (done: number, of: number) => string;
