@@ -6,6 +6,7 @@ import { inkOf, inkTogether, lineWidths, moveInk, noInk, rectangle } from './ink
 import type { Laid } from './lay.js';
 import { isEmpty } from './legend-pages.js';
 import type { Page } from './page.js';
+import type { Size } from './paper.js';
 import type { Block } from './proof.js';
 import { grown, heightOf, widthOf } from './rectangle.js';
 import type { Room } from './room.js';
@@ -40,6 +41,12 @@ export function legendSetter(legend: Legend): LegendSetter {
     set.set(width, block);
     return block;
   };
+}
+
+/** Whether the piece by itself would fit between the frame's sides; turning a drawing may have rounded its size. */
+export function isRoomFor({ area }: Page, { width, height }: Size): boolean {
+  const slack = 1e-6 - 2 * inset;
+  return width <= widthOf(area) + slack && height <= heightOf(area) + slack;
 }
 
 /** Null when it doesn't all fit. Without a `proof` nothing on the page proves its scale: a picture is not measured. */

@@ -9,7 +9,7 @@
 import type { Drawing } from '../drawing/drawing.js';
 import { scaleText } from '../drawing/scale.js';
 import type { Composition, LegendSetter } from './compose.js';
-import { compose, framed, legendSetter } from './compose.js';
+import { compose, framed, isRoomFor, legendSetter } from './compose.js';
 import { coverPages, legendSheets } from './cover.js';
 import { fullSheet } from './full-sheet.js';
 import type { Laid } from './lay.js';
@@ -95,13 +95,15 @@ function coverAndOne(job: Job): Composition[] | null {
   return piece && [...cover(job, null), piece];
 }
 
-/** What fits for the first of the placements. */
+/** What fits for the first of the placements. What is larger than its page is not even laid. */
 function firstFit(
   { placements, size, printed }: Job,
   attempt: (page: Page, laid: Laid) => Composition | null,
 ): Composition | null {
-  for (const { laid, lying } of placements) {
-    const composition = attempt(framedPage(size, lying, printed), laid);
+  for (const placement of placements) {
+    const page = framedPage(size, placement.lying, printed);
+    if (!isRoomFor(page, placement.size)) continue;
+    const composition = attempt(page, placement.laid);
     if (composition) return composition;
   }
   return null;

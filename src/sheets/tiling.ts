@@ -22,6 +22,8 @@ const mostTiles = 20_000;
 /** Each way of laying the drawing: as it stands or turned, on paper upright or sideways. */
 export interface Placement {
   readonly lying: Lying;
+  /** known before the drawing is turned */
+  readonly size: Size;
   /** worked out when it is first asked for: few drawings are ever turned */
   readonly laid: Laid;
   /** the same for both ways that paper lies */
@@ -43,12 +45,18 @@ export function placementsOf(drawing: Part): Placement[] {
   const turned = once(() => lay(turnedPart(drawing)));
   const shape = once(() => shapeOf(standing()));
   const turnedShape = once(() => turnShape(shape(), quarterOf(drawing)));
-  return [...bothWays(standing, shape), ...bothWays(turned, turnedShape)];
+  const { bounds } = standing();
+  const [width, height] = [widthOf(bounds), heightOf(bounds)];
+  return [
+    ...bothWays({ width, height }, standing, shape),
+    ...bothWays({ width: height, height: width }, turned, turnedShape),
+  ];
 }
 
-function bothWays(laid: () => Laid, shape: () => Shape): Placement[] {
+function bothWays(size: Size, laid: () => Laid, shape: () => Shape): Placement[] {
   return (['upright', 'sideways'] as const).map((lying) => ({
     lying,
+    size,
     get laid() {
       return laid();
     },

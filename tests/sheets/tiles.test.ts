@@ -7,13 +7,14 @@ import type { Point } from '../../src/geometry/curve.js';
 import { circle, line, polygon } from '../../src/geometry/curve.js';
 import type { Bounds } from '../../src/geometry/measure.js';
 import { boundsOf } from '../../src/geometry/measure.js';
+import { compose, isRoomFor } from '../../src/sheets/compose.js';
 import { inkOnSheet } from '../../src/sheets/ink.js';
-import { trulyPrinted } from '../../src/sheets/page.js';
+import { framedPage, trulyPrinted } from '../../src/sheets/page.js';
 import { paperSizes } from '../../src/sheets/paper.js';
 import { cellOf, gridOver, markOf, neededOf, overlap, windowOf } from '../../src/sheets/grid.js';
 import type { Grid } from '../../src/sheets/grid.js';
 import { samplesOf } from '../../src/sheets/lay.js';
-import { holds } from '../../src/sheets/rectangle.js';
+import { heightOf, holds, widthOf } from '../../src/sheets/rectangle.js';
 import type { Tiling } from '../../src/sheets/tile.js';
 import { tileSheet, tilesOf } from '../../src/sheets/tile.js';
 import { fewestTiles, placementsOf } from '../../src/sheets/tiling.js';
@@ -272,4 +273,31 @@ describe('tiles', () => {
     const spanned = 2 * loose.grid.window.height - overlap;
     expect(middle).toBeCloseTo(spanned / 2, 6);
   });
+});
+
+describe.each(Object.entries(drawings))('placements of %s', (_name, make) => {
+  it('know how large they are before they are laid', () => {
+    for (const { size, laid } of placementsOf(make())) {
+      expect(size.width).toBeCloseTo(widthOf(laid.bounds), 9);
+      expect(size.height).toBeCloseTo(heightOf(laid.bounds), 9);
+    }
+  });
+});
+
+it('only what is larger than its page is passed over: whatever can be composed has room', () => {
+  const page = framedPage(paperSizes.a4, 'upright', trulyPrinted);
+  const seen = new Set<boolean>();
+  for (let width = 100; width <= 180; width += 0.25) {
+    const square = polygon([
+      { x: 0, y: 0 },
+      { x: width, y: 0 },
+      { x: width, y: 100 },
+      { x: 0, y: 100 },
+    ]);
+    const [placement] = placementsOf(drawingOf('s', 's', strokes('outline', square)));
+    const fits = compose(page, placement!.laid, null, null) !== null;
+    expect(isRoomFor(page, placement!.size)).toBe(fits);
+    seen.add(fits);
+  }
+  expect(seen.size).toBe(2);
 });
