@@ -39,7 +39,7 @@ export interface PartingAnswer {
 }
 
 /** What judging a parting costs, in steps. */
-const JUDGING = 60;
+const JUDGING = 250;
 /** Sets that stray so many hundredths further than promised are tried. */
 const LEVELS_TRIED = 6;
 /** Work allowed for one lot. */
@@ -139,10 +139,11 @@ export class Parter {
     return { best: null, isSure: end === limit?.deviation };
   }
 
-  /** Sets that stray by so many hundredths together. */
-  private within(
-    { staves, counts }: PartingQuestion,
+  /** Unplaned sets that stray by so many hundredths together; `steps`: those of the first set, if they are known. */
+  within(
+    { staves, counts }: Pick<PartingQuestion, 'staves' | 'counts'>,
     deviation: number,
+    steps?: number,
   ): readonly ClosedSet[] | null | 'unknown' {
     const { pool, random, effort } = this;
     const parts = this.parts(staves);
@@ -153,7 +154,7 @@ export class Parter {
     }
     let found: readonly ClosedSet[] | null = null;
     let isSure = true;
-    for (const { lot, window } of this.lotsWithin(parts, onGrid, counts, deviation)) {
+    for (const { lot, window } of this.lotsWithin(parts, onGrid, counts, deviation, steps)) {
       const portion = effort.portion(STEPS_FOR_LOT);
       onGrid.each(lot, window, portion, (numbers) => {
         if (!portion.step(JUDGING)) return true;
@@ -173,13 +174,14 @@ export class Parter {
     onGrid: GridPartings,
     counts: readonly [number, number],
     deviation: number,
+    steps?: number,
   ): readonly { readonly lot: Lot; readonly window: Window }[] {
     const { girth } = parts;
     const window = this.windowWithin(girth, { planing: 0, deviation });
     const most = (deviation + 1) * COMPARED_TO;
     const roomy: { lot: Lot; window: Window; apart: number }[] = [];
     const tight: { lot: Lot; window: Window; strays: number }[] = [];
-    onGrid.eachLot({ count: counts[0] }, window, (lot) => {
+    onGrid.eachLot({ count: counts[0], ...(steps !== undefined && { steps }) }, window, (lot) => {
       const strays = this.strayOf(lot, parts, counts);
       const apart = Math.abs(lot.girth.low + lot.girth.high - girth);
       if (strays <= most - ROOM) roomy.push({ lot, window, apart });

@@ -8,14 +8,14 @@
 
 import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
+import { Divider, sharesOf } from './divider.js';
 import { Effort } from './effort.js';
 import { priceJointly } from './joint-prices.js';
+import type { GridPartings } from './grid-partings.js';
 import type { Grid, Kind } from './kinds.js';
-import { leastDeviation } from './least-deviation.js';
 import type { Pool } from './pool.js';
-import { seeded, type Random } from './random.js';
+import { seeded } from './random.js';
 import { bestWithRare } from './rare-kind.js';
-import { split } from './split.js';
 import { sum } from './sum.js';
 import { takeBest } from './take-best.js';
 import { offLattice, pricingOf } from './union-grid.js';
@@ -28,7 +28,6 @@ import {
 } from './union-jobs.js';
 import { largestLoss, unionsBetween, unionsWithin, type Union } from './union-list.js';
 import type { Pricing } from './union.js';
-import { ROUNDING } from './window.js';
 
 export interface ProvenSets {
   readonly sets: readonly ClosedSet[];
@@ -84,9 +83,18 @@ function isPriced(job: Job): job is PricedJob {
 /** Work allowed for pricings, for questions that were put off, and for parting choices into sets. */
 export type Efforts = Record<'pricing' | 'listing' | 'parting', Effort>;
 
+export interface OnGrid {
+  /** null when widths lie on none, or a fine one */
+  readonly grid: Grid | null;
+  /** of two sets; null when they would be large */
+  readonly tables: GridPartings | null;
+}
+
 /** Choices for sets whose deviations sum to so many hundredths. */
 export class Unions {
-  private readonly random: Random;
+  private readonly grid: Grid | null;
+  private readonly tables: GridPartings | null;
+  private readonly divider: Divider;
   private readonly offMiddle: number;
   private readonly windows: Windows;
   /** the best aims of what may have been passed over */
@@ -95,15 +103,18 @@ export class Unions {
   constructor(
     private readonly pool: Pool,
     private readonly classes: readonly StaveClass[],
-    /** null when widths lie on none, or a fine one */
-    private readonly grid: Grid | null,
+    { grid, tables }: OnGrid,
     private readonly sets: number,
     /** whole hundredths of a millimetre; that less is impossible is known */
     private readonly deviation: number,
     private readonly effort: Efforts,
   ) {
+    this.grid = grid;
+    this.tables = tables;
     this.windows = windowsFor(pool, (deviation + 1) * COMPARED_TO);
-    this.random = seeded(pool.request.seed ?? 1);
+    const random = seeded(pool.request.seed ?? 1);
+    const within = { deviation, apart: this.windows.together.apart };
+    this.divider = new Divider(pool, grid, within, random, effort.parting);
     this.offMiddle = pool.offMiddle.reduce((all, off) => all + off, 0);
   }
 
@@ -146,8 +157,8 @@ export class Unions {
   }
 
   private jobs(): Job[] {
-    const { pool, classes, grid, sets } = this;
-    const questions = questionsFor(pool, classes, grid, sets, this.windows);
+    const { pool, classes, grid, sets, tables } = this;
+    const questions = questionsFor(pool, classes, grid, sets, this.windows, tables);
     return questions.map((shared) => {
       const promised = this.aims(shared.counts, this.offMiddle);
       return { ...shared, promised, pricing: null, pair: null, seenTo: -1 };
@@ -253,27 +264,20 @@ export class Unions {
     { counts, pair }: Job,
     limit: Parted | null,
   ): Parted | null {
-    const { pool, random, effort, grid } = this;
-    const kinds = pair && { pair, grid: grid! };
-    const within = { deviation: this.deviation, apart: this.windows.together.apart, kinds };
+    const { effort } = this;
+    const canBe = sharesOf(pair, this.tables);
     for (const { numbers, offMiddle } of unions) {
       const aims = this.aims(counts, offMiddle);
       if (limit && compareAims(limit.aims, aims) <= 0) return null;
+      if (!canBe(numbers)) continue;
       const staves = stavesOf(this.classes, numbers);
-      if (this.straysTooFar(staves, counts)) continue;
-      const sets = split(pool, staves, counts, within, random, effort.parting);
+      const sets = this.divider.part(staves, counts, pair);
       if (sets && sets !== 'unknown') return { sets, aims };
       if (sets === 'unknown') this.passOver(aims);
       // the others are left with the job
       if (effort.parting.exhausted) return null;
     }
     return null;
-  }
-
-  private straysTooFar(staves: readonly number[], counts: readonly number[]): boolean {
-    if (counts.length === 1) return false;
-    const most = (this.deviation + 1) * COMPARED_TO;
-    return leastDeviation(this.pool, staves, counts, most) > most + ROUNDING;
   }
 
   private passOver(aims: Aims): void {

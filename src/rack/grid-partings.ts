@@ -20,12 +20,14 @@ interface Table {
 }
 
 /** So many cells of a table cost a step of a walk. */
-const CELLS_A_STEP = 50;
+const CELLS_A_STEP = 8;
 
 /** `numbers` holds how many of each class and is reused between calls. True: enough was seen. */
 export type PartingVisitor = (numbers: Uint16Array) => boolean;
 
 export class GridPartings {
+  /** of each class: whether it is in the first table */
+  readonly isFirst: readonly boolean[];
   private readonly halves: readonly [Half, Half];
   /** of one stave, beside its steps */
   private readonly beside: Window;
@@ -46,6 +48,7 @@ export class GridPartings {
     this.beside = { low: Math.min(...grid.beside), high: Math.max(...grid.beside) };
     const parts =
       bungs > 0 ? apart((k) => grid.classes[k]!.canBung) : apart((k) => 2 * k >= all.length);
+    this.isFirst = all.map((k) => parts[0].includes(k));
     this.halves = [new Half(grid, parts[0], most, effort), new Half(grid, parts[1], most, effort)];
   }
 

@@ -19,6 +19,8 @@ export interface Kind {
   readonly steps: number;
   /** what the girth shares may sum to beside the steps, mm */
   readonly beside: Window;
+  /** how many staves of the first table it may have, if that is known; see `grid-partings.ts` */
+  readonly ofFirst?: ReadonlySet<number>;
 }
 
 export interface KindPlan {

@@ -23,7 +23,7 @@ import { closingWindows } from './window.js';
 const FEW = 3000;
 /** Work allowed for listing them, and for parting what they leave. */
 const STEPS_FOR_LISTING = 500_000;
-const STEPS_FOR_PARTING = 2_500_000;
+const STEPS_FOR_PARTING = 12_000_000;
 
 /** What is taken and how it is to be parted. */
 interface Job {

@@ -54,11 +54,9 @@ export function split(
 ): readonly ClosedSet[] | null | 'unknown' {
   const good: Judge = (sets) => closedWithin(pool, sets, limit.deviation);
   if (counts.length === 1) return good([staves]);
+  const onGrid = splitOnGrid(pool, staves, counts, limit, effort);
+  if (onGrid !== 'unknown') return onGrid;
   const questions = questionsOf(pool, staves, counts, limit);
-  if (limit.kinds) {
-    const onGrid = walkGrid(staves, questions, good, effort);
-    if (onGrid !== 'unknown') return onGrid;
-  }
   const priced = questions.flatMap((question) => pricingsOf(question));
   if (!effort.step(PRICING)) return 'unknown';
   if (priced.length === 0) return null;
@@ -66,6 +64,19 @@ export function split(
     byExchange(pool, staves, counts, good, random, effort) ??
     byListing(staves, priced, good, effort)
   );
+}
+
+/** The same of two sets, as far as a walk on a coarse grid tells before long. */
+export function splitOnGrid(
+  pool: Pool,
+  staves: readonly number[],
+  counts: readonly number[],
+  limit: SplitLimit,
+  effort: Effort,
+): readonly ClosedSet[] | null | 'unknown' {
+  if (!limit.kinds) return 'unknown';
+  const good: Judge = (sets) => closedWithin(pool, sets, limit.deviation);
+  return walkGrid(staves, questionsOf(pool, staves, counts, limit), good, effort);
 }
 
 /** The sets as they close, when all do without planing and deviate by so many hundredths together. */

@@ -4,6 +4,7 @@
  */
 
 import type { StaveClass } from './classes.js';
+import type { GridPartings } from './grid-partings.js';
 import { kindsOf, type Grid, type Kind } from './kinds.js';
 import { steepestOf } from './least-deviation.js';
 import { bungsNeeded } from './plan.js';
@@ -47,10 +48,11 @@ export function questionsFor(
   grid: Grid | null,
   sets: number,
   { deviation, each, together }: Windows,
+  tables: GridPartings | null = null,
 ): readonly SharedQuestion[] {
   const window = sets === 1 ? each : together.sum;
   const bungs = bungsNeeded(pool, sets);
-  const kinds = grid && kindsByCount(pool, grid, each, deviation);
+  const kinds = grid && kindsByCount(pool, grid, each, deviation, tables);
   return countsOf(pool, sets).flatMap((counts) => {
     const count = sum(counts);
     const question = { classes, count, window, bungs };
@@ -140,16 +142,36 @@ function kindsByCount(
   grid: Grid,
   window: Window,
   deviation: number,
+  tables: GridPartings | null,
 ): ReadonlyMap<number, Kind[]> {
   const byCount = new Map<number, Kind[]>();
   for (const wide of kindsOf(grid, window, pool.request.count, bungsNeeded(pool, 1))) {
-    const kind = kindWithin(pool, grid, wide, deviation);
-    if (kind.beside.low > kind.beside.high) continue;
+    const closes = kindWithin(pool, grid, wide, deviation);
+    if (closes.beside.low > closes.beside.high) continue;
+    const kind = tables ? amongLots(grid, closes, tables) : closes;
+    if (!kind) continue;
     const same = byCount.get(kind.count);
     if (same) same.push(kind);
     else byCount.set(kind.count, [kind]);
   }
   return byCount;
+}
+
+/** The kind, as far as the rack has sets of it; null when it has none. */
+function amongLots(grid: Grid, kind: Kind, tables: GridPartings): Kind | null {
+  const done = kind.steps * grid.step;
+  const window = { low: done + kind.beside.low, high: done + kind.beside.high };
+  let [low, high] = [Infinity, -Infinity];
+  const ofFirst = new Set<number>();
+  tables.eachLot(kind, window, ({ cells, girth }) => {
+    low = Math.min(low, girth.low - done);
+    high = Math.max(high, girth.high - done);
+    ofFirst.add(cells[0].count);
+    return false;
+  });
+  if (low > high) return null;
+  const beside = { low: Math.max(low, kind.beside.low), high: Math.min(high, kind.beside.high) };
+  return { ...kind, beside, ofFirst };
 }
 
 /** By sum of steps: one kind for each set. */

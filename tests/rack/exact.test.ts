@@ -1,5 +1,6 @@
 /** The proven best against every choice there is. */
 import { describe, expect, it } from 'vitest';
+import { shapes, widthsOf as drawn } from '../../benchmarks/rack-shapes.js';
 import { aimsOf } from '../../src/rack/aims.js';
 import { upperBound } from '../../src/rack/bound.js';
 import { chooseExactly, type ExactAnswer } from '../../src/rack/exact.js';
@@ -115,6 +116,30 @@ describe('the exact method', () => {
     const { aims, provenBest } = answerTo(stockOf(widths), asked({ vessels: 2, bung: null }));
     expect(provenBest).toBe(true);
     expect(aims!.slice(0, 2)).toEqual([2, 0]);
+  });
+
+  // of which few staves can be bung staves, or nearly all staves must be taken, or which hardly part
+  it.each([
+    { name: 'two clusters, many', shape: shapes.clusters, step: 0.5, count: 70, seed: 493 },
+    { name: 'two clusters, few', shape: shapes.clusters, step: 0.5, count: 56, seed: 395 },
+    { name: 'few wide ones', shape: shapes.fewWide, step: 1, count: 70, seed: 493 },
+    { name: 'few wide ones, to a half', shape: shapes.fewWide, step: 0.5, count: 70, seed: 493 },
+    { name: 'hardly enough wood', shape: shapes.ordinary, step: 1, count: 56, seed: 395 },
+    { name: 'hardly enough, gathered', shape: shapes.gathered, step: 1.5875, count: 56, seed: 395 },
+  ])('proves the best of two: $name', ({ shape, step, count, seed }) => {
+    const stock = stockOf(drawn(shape, count, step, seed));
+    const { aims, provenBest } = answerTo(stock, asked({ vessels: 2 }));
+    expect(provenBest).toBe(true);
+    expect(aims!.slice(0, 2)).toEqual([2, 0]);
+  });
+
+  // where two sets can't be had without
+  it('proves the least planing of two', () => {
+    const stock = stockOf(drawn(shapes.clusters, 56, 1, 395));
+    const { aims, provenBest } = answerTo(stock, asked({ vessels: 2 }));
+    expect(provenBest).toBe(true);
+    expect(aims![0]).toBe(2);
+    expect(aims![1]).toBeGreaterThan(0);
   });
 
   // most widths near the middle: the best choice lies where the widths' spread is nearly all that it can be
