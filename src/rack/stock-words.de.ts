@@ -40,6 +40,15 @@ export const german: StockWords = {
       ),
     'length-absurd': (found, heading) =>
       decimalComma(`Eine ${readAs(heading)} von ${found} hat keine Daube.`),
+    'unit-mistaken': (found, _heading, detail) => {
+      const [read, meant] = detail.endsWith('(mm)')
+        ? ['Zoll', 'Millimeter']
+        : ['Millimeter', 'Zoll'];
+      return (
+        `"${found}" und fast alles in dieser Spalte wurde als ${read} gelesen, was keine Daube hat; als ${meant} ginge es an: ` +
+        `über die Spalte "${detail}" schreiben, ebenso bei anderen Spalten in ${meant}.`
+      );
+    },
     'readings-apart': (found, _heading, detail) =>
       decimalComma(
         `Die beiden Ablesungen ${found} liegen ${detail} mm auseinander: diese Daube noch einmal messen? Es gilt ihr Mittel.`,

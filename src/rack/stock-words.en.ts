@@ -29,6 +29,15 @@ export const english: StockWords = {
     'width-absurd': (found) =>
       `A width of ${found} is not a stave's: between ${ORDINARY_WIDTH.least} and ${ORDINARY_WIDTH.most} mm is taken.`,
     'length-absurd': (found, heading) => `A ${heading} of ${found} is not a stave's.`,
+    'unit-mistaken': (found, _heading, detail) => {
+      const [read, meant] = detail.endsWith('(mm)')
+        ? ['inches', 'millimetres']
+        : ['millimetres', 'inches'];
+      return (
+        `"${found}" and nearly all of this column were read as ${read} and are not a stave's; as ${meant} they would be: ` +
+        `head the column "${detail}", and likewise others that are in ${meant}.`
+      );
+    },
     'readings-apart': (found, _heading, detail) =>
       `The two readings ${found} lie ${detail} mm apart: measure this stave again? Their mean is used.`,
     'bung-unreadable': (found) => `"${found}" is neither yes nor no.`,

@@ -57,6 +57,15 @@ export const french: StockWords = {
       ),
     'length-absurd': (found, heading) =>
       frenchText(`Une valeur ${of(heading)} de ${found} n’est pas celle d’une douelle.`),
+    'unit-mistaken': (found, _heading, detail) => {
+      const [read, meant] = detail.endsWith('(mm)')
+        ? ['pouces', 'millimètres']
+        : ['millimètres', 'pouces'];
+      return frenchText(
+        `"${found}" et presque toute cette colonne ont été lus en ${read} et ne sont pas d’une douelle ; en ${meant} ils le seraient : ` +
+          `intituler la colonne "${detail}", de même que les autres en ${meant}.`,
+      );
+    },
     'readings-apart': (found, _heading, detail) =>
       frenchText(
         `Les deux lectures ${found} diffèrent de ${detail} mm : mesurer cette douelle de nouveau ? Leur moyenne compte.`,

@@ -31,6 +31,7 @@ export type StockCode =
   | 'length-unreadable'
   | 'width-absurd'
   | 'length-absurd'
+  | 'unit-mistaken'
   | 'readings-apart'
   | 'bung-unreadable';
 
@@ -42,7 +43,7 @@ export interface StockIssue {
   readonly column: number;
   readonly heading: string;
   readonly found: string;
-  /** what else the sentence needs: an earlier line, a difference in mm */
+  /** what else the sentence needs: an earlier line, a difference in mm, how the column should be headed */
   readonly detail: string;
 }
 
@@ -62,6 +63,8 @@ export interface StockReading {
 export const ORDINARY_WIDTH = { least: 10, most: 400 };
 /** Lengths and thicknesses outside these are slips too, in mm. */
 const ORDINARY_LENGTH = { least: 3, most: 10_000 };
+/** A column of which so many are absurd, and nearly all, but would be a stave's in the other unit, is in that unit. */
+const MISTAKEN = { fewest: 3, share: 0.9 };
 /** Two readings of one stave further apart than this are asked about, in mm. */
 export const READINGS_APART = 1;
 
@@ -93,6 +96,8 @@ class StockReader {
   private readonly readings: number[] = [];
   private readonly lineOfMark = new Map<string, number>();
   private readonly columns: (Column | null)[] = [];
+  /** of columns of lengths: how many were looked at, and the faults that another unit would cure */
+  private readonly looked = new Map<Heading, { all: number; curable: StockIssue[] }>();
 
   constructor(
     private readonly units: LengthUnits,
@@ -105,9 +110,11 @@ class StockReader {
     at: { line: number; column: number; text?: string },
     heading: string,
     detail = '',
-  ): void {
+  ): StockIssue {
     const found = (at.text ?? '').trim();
-    this.issues.push({ severity, code, line: at.line, column: at.column, heading, found, detail });
+    const issue = { severity, code, line: at.line, column: at.column, heading, found, detail };
+    this.issues.push(issue);
+    return issue;
   }
 
   /** Takes the heading row; false when rows can't be read by it. */
@@ -178,12 +185,24 @@ class StockReader {
       this.note('error', 'width-missing', field ?? fields.at(-1)!, 'width');
       return null;
     }
-    const readings = readReadings(field.text, this.unitsOf('width'));
-    if (!readings) this.note('error', 'length-unreadable', field, 'width', this.unitsOf('width'));
-    else if (readings.some((width) => !within(width, ORDINARY_WIDTH)))
-      this.note('error', 'width-absurd', field, 'width');
-    else return this.mean(readings, field);
+    const units = this.unitsOf('width');
+    const readings = readReadings(field.text, units);
+    if (readings && areOrdinary(readings, ORDINARY_WIDTH)) {
+      this.look('width', null);
+      return this.mean(readings, field);
+    }
+    const fault = readings
+      ? this.note('error', 'width-absurd', field, 'width')
+      : this.note('error', 'length-unreadable', field, 'width', units);
+    const others = readReadings(field.text, otherThan(units));
+    this.look('width', others && areOrdinary(others, ORDINARY_WIDTH) ? fault : null);
     return null;
+  }
+
+  /** Takes note of a length that was looked at; `fault`: what the other unit would cure. */
+  private look(heading: Heading, fault: StockIssue | null): void {
+    const { all, curable } = this.looked.get(heading) ?? { all: 0, curable: [] };
+    this.looked.set(heading, { all: all + 1, curable: fault ? [...curable, fault] : curable });
   }
 
   private mean(readings: readonly number[], field: Field): number {
@@ -197,10 +216,17 @@ class StockReader {
   private length(fields: readonly Field[], heading: 'length' | 'thickness'): number | null {
     const field = this.field(fields, heading);
     if (!field || field.text.trim() === '') return null;
-    const length = readLength(field.text, this.unitsOf(heading));
-    if (length === null)
-      this.note('error', 'length-unreadable', field, heading, this.unitsOf(heading));
-    else if (!within(length, ORDINARY_LENGTH)) this.note('error', 'length-absurd', field, heading);
+    const units = this.unitsOf(heading);
+    const length = readLength(field.text, units);
+    if (length !== null && areOrdinary([length], ORDINARY_LENGTH)) this.look(heading, null);
+    else {
+      const fault =
+        length === null
+          ? this.note('error', 'length-unreadable', field, heading, units)
+          : this.note('error', 'length-absurd', field, heading);
+      const other = readLength(field.text, otherThan(units));
+      this.look(heading, other !== null && areOrdinary([other], ORDINARY_LENGTH) ? fault : null);
+    }
     return length;
   }
 
@@ -216,10 +242,29 @@ class StockReader {
   result(): StockReading {
     const refused = this.issues.some((issue) => issue.severity === 'error');
     const stock = { staves: this.staves, step: measuringStep(this.readings) };
-    return { stock: refused ? null : stock, issues: this.issues };
+    return { stock: refused ? null : stock, issues: this.withMistakenUnits() };
+  }
+
+  /** One fault in place of all those of a column that is in the other unit. */
+  private withMistakenUnits(): readonly StockIssue[] {
+    let issues: readonly StockIssue[] = this.issues;
+    for (const [heading, { all, curable }] of this.looked) {
+      if (curable.length < Math.max(MISTAKEN.fewest, MISTAKEN.share * all)) continue;
+      const [first, ...others] = curable;
+      const detail = `${heading} (${otherThan(this.unitsOf(heading))})`;
+      const dropped = new Set(others);
+      issues = issues
+        .filter((issue) => !dropped.has(issue))
+        .map((issue) => (issue === first ? { ...issue, code: 'unit-mistaken', detail } : issue));
+    }
+    return issues;
   }
 }
 
-function within(value: number, range: { least: number; most: number }): boolean {
-  return value >= range.least && value <= range.most;
+function otherThan(units: LengthUnits): LengthUnits {
+  return units === 'mm' ? 'in' : 'mm';
+}
+
+function areOrdinary(lengths: readonly number[], range: { least: number; most: number }): boolean {
+  return lengths.every((length) => length >= range.least && length <= range.most);
 }

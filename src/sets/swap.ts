@@ -1,5 +1,6 @@
 /** One broken stave of a ring that stands: which spares of the rack take its place, or how wide a new one is cut. */
 import { closesAt, halfAngle, widthAt, type Measured } from '../rack/closing.js';
+import { PLANE_STEP } from '../rack/planing.js';
 import type { MatchRequest } from '../rack/request.js';
 import type { StockStave } from '../rack/stock.js';
 
@@ -45,8 +46,8 @@ export interface Swap {
 
 /** More than these are no choice but a list. */
 const mostShown = 8;
-/** Planing is told in whole hundredths of a millimetre. */
-const stepsPerMillimetre = 100;
+/** Planing is told in whole steps; numbers of steps divided by this are round in decimals. */
+const stepsPerMillimetre = Math.round(1 / PLANE_STEP);
 
 /** Null when the ring doesn't close at all. */
 export function swapStave(question: SwapQuestion): Swap | null {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readStock, type StockReading } from '../../src/rack/stock.js';
-import { describeStockIssue } from '../../src/rack/stock-words.js';
+import { describeStockIssue, stockWords } from '../../src/rack/stock-words.js';
 
 const faults = (reading: StockReading): string[] =>
   reading.issues.map(({ code, line, column }) => `${line}:${column} ${code}`);
@@ -81,6 +81,63 @@ describe('a rack list', () => {
       'rack.csv:2:7: error: "5" stands beyond the last column. ' +
         'A decimal comma needs quotes, or semicolons between the columns.',
     );
+  });
+
+  describe('in another unit than it is read in', () => {
+    const list = (heading: string, of: (i: number) => string): string =>
+      `${heading}\n${Array.from({ length: 30 }, (_, i) => `s${i},${of(i)}`).join('\n')}\n`;
+    const millimetres = list('mark,width', (i) => String(60 + i));
+    const inches = list('mark,width', (i) => (i % 2 === 0 ? '2 13/16' : '2.75'));
+
+    it('has one fault, which tells how to head the column', () => {
+      const { stock, issues } = readStock(millimetres, 'in');
+      expect(stock).toBeNull();
+      expect(issues.map((issue) => describeStockIssue(issue, 'rack.csv'))).toEqual([
+        'rack.csv:2:4: error: "60" and nearly all of this column were read as inches and are not a stave\'s; ' +
+          'as millimetres they would be: head the column "width (mm)", and likewise others that are in millimetres.',
+      ]);
+      expect(readStock(millimetres.replace('width', 'width (mm)'), 'in').issues).toEqual([]);
+    });
+
+    it('has one fault too where inches were read as millimetres, fractions and all', () => {
+      const { stock, issues } = readStock(inches, 'mm');
+      expect(stock).toBeNull();
+      expect(issues).toMatchObject([
+        { code: 'unit-mistaken', line: 2, column: 4, found: '2 13/16', detail: 'width (in)' },
+      ]);
+      expect(readStock(inches.replace('width', 'width (in)'), 'mm').issues).toEqual([]);
+    });
+
+    it('has the same fault in German and in French', async () => {
+      const [issue] = readStock(millimetres, 'in').issues;
+      const [german, french] = [await stockWords.de(), await stockWords.fr()];
+      expect(describeStockIssue(issue!, 'a', german)).toContain('als Zoll gelesen');
+      expect(describeStockIssue(issue!, 'a', german)).toContain('"width (mm)"');
+      expect(describeStockIssue(issue!, 'a', french)).toContain('lus en pouces');
+      expect(describeStockIssue(issue!, 'a', french)).toContain('"width (mm)"');
+    });
+
+    it('has a fault for each column, and keeps those of another kind', () => {
+      const both = list('mark,width,length', (i) => `${60 + i},${i === 3 ? 'long' : 960}`);
+      expect(faults(readStock(both, 'in'))).toEqual([
+        '2:4 unit-mistaken',
+        '2:7 unit-mistaken',
+        '5:7 length-unreadable',
+      ]);
+    });
+
+    it('is not assumed where some are right, or staves are few, or neither unit cures them', () => {
+      const mixed = list('mark,width', (i) => (i % 5 === 0 ? '3' : '70'));
+      expect(
+        faults(readStock(mixed, 'in')).filter((fault) => fault.endsWith('absurd')),
+      ).toHaveLength(24);
+      expect(faults(readStock('mark,width\nA,60\nB,61\n', 'in'))).toEqual([
+        '2:3 width-absurd',
+        '3:3 width-absurd',
+      ]);
+      const absurd = list('mark,width', () => '5000');
+      expect(faults(readStock(absurd, 'in'))).toHaveLength(30);
+    });
   });
 
   it("takes no mark that can't be printed", () => {

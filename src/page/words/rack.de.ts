@@ -39,6 +39,8 @@ export const rackGerman: RackWords = {
       `„${found}“ ist keine Länge. Zu schreiben: 71.5, 71,5 oder 2 13/16 in.`,
     'width-absurd': (found) => `${found} ist keine Daubenbreite: 10 bis 400 mm gelten.`,
     'length-absurd': (found) => `${found} ist keine Länge oder Dicke einer Daube.`,
+    'unit-mistaken': (found, heading) =>
+      `„${found}“ und fast alles in dieser Spalte ist in einer anderen Einheit: „${heading}“ darüber schreiben, ebenso bei anderen in dieser Einheit.`,
     'readings-apart': (found, mm) =>
       `Die Ablesungen ${found} liegen ${mm} mm auseinander; ihr Mittel gilt. Noch einmal messen?`,
     'bung-unreadable': (found) => `„${found}“ ist weder yes noch no.`,

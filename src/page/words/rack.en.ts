@@ -37,6 +37,8 @@ export const rack: RackWords = {
     'length-unreadable': (found) => `“${found}” is no length. Write 71.5, 71,5 or 2 13/16 in.`,
     'width-absurd': (found) => `${found} is no width of a stave: 10 to 400 mm are taken.`,
     'length-absurd': (found) => `${found} is no length or thickness of a stave.`,
+    'unit-mistaken': (found, heading) =>
+      `“${found}” and nearly all of this column are in another unit: head it “${heading}”, and others in that unit alike.`,
     'readings-apart': (found, mm) =>
       `the readings ${found} lie ${mm} mm apart; their mean is taken. Measure again?`,
     'bung-unreadable': (found) => `“${found}” is neither yes nor no.`,

@@ -39,6 +39,8 @@ export const rackFrench: RackWords = {
       `« ${found} » n’est pas une longueur. Écrivez 71.5, 71,5 ou 2 13/16 in.`,
     'width-absurd': (found) => `${found} n’est pas une largeur de douelle : de 10 à 400 mm.`,
     'length-absurd': (found) => `${found} n’est ni longueur ni épaisseur d’une douelle.`,
+    'unit-mistaken': (found, heading) =>
+      `« ${found} » et presque toute cette colonne sont dans une autre unité : intitulez-la « ${heading} », et de même les autres dans cette unité.`,
     'readings-apart': (found, mm) =>
       `les lectures ${found} diffèrent de ${mm} mm ; leur moyenne est prise. Mesurer encore ?`,
     'bung-unreadable': (found) => `« ${found} » n’est ni yes ni no.`,
