@@ -30,10 +30,13 @@ const rackTests = [
   'least-deviation',
   'planing',
   'step',
+  'stray-bound',
   'union-grid',
+  'union-promise',
   'verify',
 ].map((name) => `tests/rack/${name}.test.ts`);
 const setTests = ['tests/sets/'];
+const sheetTests = ['tests/sheets/tiles.test.ts'];
 /** Those of the page that know no files and no other program. */
 const pageTests = ['rack/typed-widths', 'state/', 'vessel/', 'view3d/'].map(
   (part) => `tests/page/${part}`,
@@ -53,6 +56,7 @@ function testsOf({ file }: Mutation): string[] {
   if (file.startsWith('src/pieces/')) return drawingTests;
   if (file.startsWith('src/rack/')) return rackTests;
   if (file.startsWith('src/page/')) return pageTests;
+  if (file.startsWith('src/sheets/')) return sheetTests;
   return file.startsWith('src/sets/') ? setTests : modelTests;
 }
 

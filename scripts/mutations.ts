@@ -22,6 +22,7 @@ const inPieces = inFolder('pieces');
 const inRack = inFolder('rack');
 const inSets = inFolder('sets');
 const inPage = inFolder('page');
+const inSheets = inFolder('sheets');
 
 export const mutations: readonly Mutation[] = [
   // the wall and its bending
@@ -90,6 +91,30 @@ export const mutations: readonly Mutation[] = [
     'faces of a cut end swapped',
     '{ outer: cut.outerStation, inner: cut.innerStation }',
     '{ outer: cut.innerStation, inner: cut.outerStation }',
+  ),
+  inPieces(
+    'head-router.ts',
+    'a plank cut off within its boards',
+    '.find((length) => length >= reach)',
+    '.find((length) => length >= reach - 500)',
+  ),
+  inSheets(
+    'tiling.ts',
+    'joins across gauges',
+    'const whole = leastOf(alike, cutContours);',
+    'const whole = alike;',
+  ),
+  inRack(
+    'stray-bound.ts',
+    'a fall without the third order',
+    '((b - 2) * width)',
+    '((b - 1) * width)',
+  ),
+  inRack(
+    'union-promise.ts',
+    'planing promised as by the flattest stave',
+    'const perMm = Math.max(',
+    'const perMm = Math.min(',
   ),
   inPieces(
     'stave-outline.ts',
