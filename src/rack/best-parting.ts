@@ -71,16 +71,18 @@ export class Parter {
   ): Closeness | null {
     const most = Math.ceil((2 * this.pool.request.tolerance) / COMPARED_TO);
     const together = unplanedPromise(this.pool, staves, counts, known.deviation, most);
-    const parts = together && this.parts(staves);
-    if (!parts?.onGrid) return together;
+    if (!together) return null;
+    const parts = this.parts(staves);
+    if (!parts.onGrid) return together;
     let least = Infinity;
     parts.onGrid.eachLot({ count: counts[0] }, this.unplanedWindow(parts.girth), (lot) => {
       least = Math.min(least, this.strayOf(lot, parts, counts));
-      return false;
+      // no more is learnt
+      return hundredths(least) <= together.deviation;
     });
     if (least === Infinity) return null;
     const deviation = hundredths(Math.max(0, least - ROUNDING));
-    return { planing: 0, deviation: Math.max(together!.deviation, deviation) };
+    return { planing: 0, deviation: Math.max(together.deviation, deviation) };
   }
 
   /** Whether the effort has ended. */
