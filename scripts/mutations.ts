@@ -253,6 +253,19 @@ export const mutations: readonly Mutation[] = [
     'step: 2 * grid.step',
   ),
   inRack(
+    'stray-bound.ts',
+    'what a set strays told from the greatest cosine where it is too large',
+    'off > 0 ? this.cosine2.least : this.cosine2.most',
+    'this.cosine2.most',
+  ),
+  inRack(
+    'grid-partings.ts',
+    'all bung staves taken by the first of two sets',
+    'Math.min(count, first.staves - this.bungs)',
+    'Math.min(count, first.staves)',
+  ),
+  inRack('stock.ts', 'a unit mistaken wherever three staves are', 'MISTAKEN.share * all', '0'),
+  inRack(
     'least-deviation.ts',
     'backed staves as steep as staves all alike',
     "if (measured === 'blank') return diameter * count",
