@@ -201,8 +201,10 @@ class StockReader {
 
   /** Takes note of a length that was looked at; `fault`: what the other unit would cure. */
   private look(heading: Heading, fault: StockIssue | null): void {
-    const { all, curable } = this.looked.get(heading) ?? { all: 0, curable: [] };
-    this.looked.set(heading, { all: all + 1, curable: fault ? [...curable, fault] : curable });
+    const column = this.looked.get(heading) ?? { all: 0, curable: [] };
+    column.all++;
+    if (fault) column.curable.push(fault);
+    this.looked.set(heading, column);
   }
 
   private mean(readings: readonly number[], field: Field): number {
