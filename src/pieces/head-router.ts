@@ -73,28 +73,29 @@ export function headRouters(
     const twice = name === 'head' && vessel.heads.top !== null;
     const job: Job = { head, boards, sheet: used, gap, nested, twice, units, words };
     const sheets = nested.sheets.length > 0 ? nested.sheets : [[]];
-    const jobs = sheets.map((on): Job => {
-      const reach = reachOf(on, boards) + gap;
-      return sheet ? job : { ...job, sheet: cutToLength(used, reach, units) };
-    });
     const stem = name.replace('head', 'head-router');
     const title = words.router.title[twice ? 'both' : head.groove.end];
-    return sheets.map((on, i) =>
-      sheetDrawing(
-        jobs[i]!,
-        on,
-        `${stem}-${i + 1}`,
-        words.router.sheetOf(title, i + 1, sheets.length),
-      ),
-    );
+    return sheets.map((on, i) => {
+      const reach = reachOf(on, boards) + gap;
+      const own = sheet ? job : { ...job, sheet: cutToLength(used, reach, units) };
+      const ownTitle = words.router.sheetOf(title, i + 1, sheets.length);
+      return sheetDrawing(own, on, reach, `${stem}-${i + 1}`, ownTitle);
+    });
   });
 }
 
-function sheetDrawing(job: Job, on: readonly Nested[], name: string, title: string): Drawing {
-  const { sheet, words, gap } = job;
+/** `reach`: how much of the sheet's length is taken. */
+function sheetDrawing(
+  job: Job,
+  on: readonly Nested[],
+  reach: number,
+  name: string,
+  title: string,
+): Drawing {
+  const { sheet, words } = job;
   const legend = legendOf(job, on);
   const drawing = drawingOf(name, title, sheetPart(job, on, edgeOf(sheet)), legend);
-  const end = reachOf(on, job.boards) + gap + paperBreak.after;
+  const end = reach + paperBreak.after;
   if (on.length === 0 || sheet.width - end < paperBreak.least) return drawing;
   const notes = [words.router.notes.broken, ...legend.notes];
   const paper = sheetPart(job, on, brokenEdge(sheet, end));

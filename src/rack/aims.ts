@@ -77,13 +77,29 @@ export function closeSet(pool: Pool, staves: readonly number[]): ClosedSet | nul
   };
 }
 
+/** The sets that these staves make; null when one of them is none. */
+export function closeAll(
+  pool: Pool,
+  sets: readonly (readonly number[])[],
+): readonly ClosedSet[] | null {
+  const closed = sets.flatMap((staves) => closeSet(pool, staves) ?? []);
+  return closed.length < sets.length ? null : closed;
+}
+
+/** What counts next to the number of sets, of all of them together. */
+export function closenessOf(sets: readonly ClosedSet[]): Pick<Aims, 'planing' | 'deviation'> {
+  return {
+    planing: sum(sets.map((set) => set.planing)),
+    deviation: hundredths(sum(sets.map((set) => set.deviation))),
+  };
+}
+
 export function aimsOf(pool: Pool, sets: readonly ClosedSet[]): Aims {
   const counts = sets.map((set) => set.staves.length);
   const used = sets.flatMap((set) => set.staves);
   return {
     sets: sets.length,
-    planing: sum(sets.map((set) => set.planing)),
-    deviation: hundredths(sum(sets.map((set) => set.deviation))),
+    ...closenessOf(sets),
     spread: sets.length === 0 ? 0 : Math.max(...counts) - Math.min(...counts),
     rest: restOf(pool, used),
   };

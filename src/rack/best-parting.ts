@@ -1,6 +1,6 @@
 /** The best way to part staves into two sets that close. */
 
-import { COMPARED_TO, closeSet, hundredths, type ClosedSet } from './aims.js';
+import { closeAll, closenessOf, COMPARED_TO, hundredths, type ClosedSet } from './aims.js';
 import { classesOf, stavesOf, type StaveClass } from './classes.js';
 import type { Effort } from './effort.js';
 import { GridPartings, type Lot } from './grid-partings.js';
@@ -160,8 +160,7 @@ export class Parter {
       const portion = effort.portion(STEPS_FOR_LOT);
       onGrid.each(lot, window, portion, (numbers) => {
         if (!portion.step(JUDGING)) return true;
-        const taken = new Set(stavesOf(parts.classes, numbers));
-        found = closedWithin(pool, [[...taken], staves.filter((i) => !taken.has(i))], deviation);
+        found = closedWithin(pool, bothSets(parts, numbers), deviation);
         return found !== null;
       });
       if (found) return found;
@@ -203,7 +202,8 @@ export class Parter {
   private amongAll(partings: Partings, question: PartingQuestion): PartingAnswer {
     const { pool, bounds, effort } = this;
     const { staves, counts, promised, isPlaned } = question;
-    const { classes, girth } = this.parts(staves);
+    const parts = this.parts(staves);
+    const { girth } = parts;
     const windowFor = (most: Closeness | null): Window =>
       isPlaned ? this.planedWindow(girth, most) : this.windowWithin(girth, most);
     let { limit } = question;
@@ -212,8 +212,7 @@ export class Parter {
       if (isPlaned && limit && bounds.leastPlaning(first, girth - first) > limit.planing)
         return null;
       if (!effort.step(JUDGING)) return 'enough';
-      const taken = new Set(stavesOf(classes, numbers()));
-      const found = closed(pool, [[...taken], staves.filter((i) => !taken.has(i))]);
+      const found = closed(pool, bothSets(parts, numbers()));
       if (!found || (limit && compareCloseness(found.closeness, limit) >= 0)) return null;
       if (!isPlaned && found.closeness.planing > 0) return null;
       best = found;
@@ -251,12 +250,19 @@ function pieces({ low, high }: Window): Window[] {
   });
 }
 
+/** The first set, of so many of each class, and the others. */
+function bothSets(
+  { staves, classes }: Parts,
+  numbers: Uint16Array,
+): readonly [readonly number[], readonly number[]] {
+  const first = stavesOf(classes, numbers);
+  const taken = new Set(first);
+  return [first, staves.filter((i) => !taken.has(i))];
+}
+
 function closed(pool: Pool, sets: readonly (readonly number[])[]): Parting | null {
-  const closed = sets.flatMap((set) => closeSet(pool, set) ?? []);
-  if (closed.length < sets.length) return null;
-  const planing = sum(closed.map((set) => set.planing));
-  const deviation = hundredths(sum(closed.map((set) => set.deviation)));
-  return { sets: closed, closeness: { planing, deviation } };
+  const closed = closeAll(pool, sets);
+  return closed && { sets: closed, closeness: closenessOf(closed) };
 }
 
 interface Parts {

@@ -15,6 +15,12 @@ export function halfAngle(width: number, diameter: number, measured: Measured): 
   return measured === 'blank' ? Math.atan(width / diameter) : Math.asin(width / diameter);
 }
 
+/** What a half-angle gains per mm of width. */
+export function halfAngleSlope(width: number, diameter: number, measured: Measured): number {
+  if (measured === 'blank') return diameter / (diameter ** 2 + width ** 2);
+  return 1 / Math.sqrt(diameter ** 2 - width ** 2);
+}
+
 /** The width that takes up a half-angle: the inverse of `halfAngle`. */
 export function widthAt(angle: number, diameter: number, measured: Measured): number {
   return diameter * (measured === 'blank' ? Math.tan(angle) : Math.sin(angle));

@@ -9,6 +9,7 @@
 import { COMPARED_TO, compareAims, type Aims, type ClosedSet } from './aims.js';
 import { stavesOf, type StaveClass } from './classes.js';
 import { Divider, sharesOf } from './divider.js';
+import { Doubt } from './doubt.js';
 import { Effort } from './effort.js';
 import { priceJointly } from './joint-prices.js';
 import type { GridPartings } from './grid-partings.js';
@@ -97,8 +98,7 @@ export class Unions {
   private readonly divider: Divider;
   private readonly offMiddle: number;
   private readonly windows: Windows;
-  /** the best aims of what may have been passed over */
-  private doubt: Aims | null = null;
+  private readonly doubt = new Doubt();
 
   constructor(
     private readonly pool: Pool,
@@ -124,7 +124,7 @@ export class Unions {
       const job = jobs.pop()!;
       if (isPriced(job)) return true;
       jobs.push(...this.priced(job));
-      if (this.doubt) return true;
+      if (!this.doubt.isNone) return true;
     }
     return false;
   }
@@ -150,10 +150,9 @@ export class Unions {
       }
       jobs = putOff;
     }
-    for (const { promised } of jobs) this.passOver(promised);
-    if (!best) return this.doubt ? null : 'none';
-    const provenBest = !this.doubt || compareAims(best.aims, this.doubt) <= 0;
-    return { sets: best.sets, provenBest };
+    for (const { promised } of jobs) this.doubt.passOver(promised);
+    if (!best) return this.doubt.isNone ? 'none' : null;
+    return { sets: best.sets, provenBest: this.doubt.spares(best.aims) };
   }
 
   private jobs(): Job[] {
@@ -168,7 +167,7 @@ export class Unions {
   /** With prices, or with better ones: one job for each way that the kinds may be. */
   private priced(job: Job): Job[] {
     if (!this.effort.pricing.step(job.pricing ? PRICING_JOINTLY * job.kinds.length : 1)) {
-      this.passOver(job.promised);
+      this.doubt.passOver(job.promised);
       return [];
     }
     if (!job.pricing) {
@@ -273,15 +272,11 @@ export class Unions {
       const staves = stavesOf(this.classes, numbers);
       const sets = this.divider.part(staves, counts, pair);
       if (sets && sets !== 'unknown') return { sets, aims };
-      if (sets === 'unknown') this.passOver(aims);
+      if (sets === 'unknown') this.doubt.passOver(aims);
       // the others are left with the job
       if (effort.parting.exhausted) return null;
     }
     return null;
-  }
-
-  private passOver(aims: Aims): void {
-    if (!this.doubt || compareAims(aims, this.doubt) < 0) this.doubt = aims;
   }
 
   private aims(counts: readonly number[], offMiddle: number): Aims {

@@ -69,7 +69,7 @@ export function steepestOf(
 }
 
 /** By how much a half-angle falls as the diameter grows, per mm. */
-function steepness(width: number, diameter: number, measured: Measured): number {
+export function steepness(width: number, diameter: number, measured: Measured): number {
   if (measured === 'blank') return width / (diameter ** 2 + width ** 2);
   return width / (diameter * Math.sqrt(diameter ** 2 - width ** 2));
 }

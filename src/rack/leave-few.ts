@@ -7,6 +7,7 @@
 import { compareAims, type Aims, type ClosedSet } from './aims.js';
 import { Parter } from './best-parting.js';
 import { stavesOf, type StaveClass } from './classes.js';
+import { Doubt } from './doubt.js';
 import { Effort } from './effort.js';
 import type { Outcome } from './exact-unions.js';
 import { eachPattern } from './patterns.js';
@@ -100,7 +101,7 @@ function listUnions(
 class Leavings {
   private readonly bounds: GirthBounds;
   private found: { sets: readonly ClosedSet[]; aims: Aims } | null = null;
-  private doubt: Aims | null = null;
+  private readonly doubt = new Doubt();
 
   constructor(
     private readonly pool: Pool,
@@ -119,15 +120,15 @@ class Leavings {
       if (best && compareAims(best.aims, job.promised) <= 0) break;
       yield null;
       if (this.parter.isSpent) {
-        this.passOver(job.promised);
+        this.doubt.passOver(job.promised);
         break;
       }
       if (job.isRefined) this.part(job);
       else jobs.push(...this.refined(job));
     }
     const { found: best, doubt } = this;
-    if (!best) return doubt ? null : 'none';
-    return { sets: best.sets, provenBest: !doubt || compareAims(best.aims, doubt) <= 0 };
+    if (!best) return doubt.isNone ? 'none' : null;
+    return { sets: best.sets, provenBest: doubt.spares(best.aims) };
   }
 
   private jobsOf(union: Union): Job[] {
@@ -163,11 +164,7 @@ class Leavings {
       const aims = this.aims(union, counts, answer.best.closeness);
       this.found = { sets: answer.best.sets, aims };
     }
-    if (!answer.isSure) this.passOver(promised);
-  }
-
-  private passOver(aims: Aims): void {
-    if (!this.doubt || compareAims(aims, this.doubt) < 0) this.doubt = aims;
+    if (!answer.isSure) this.doubt.passOver(promised);
   }
 
   /** What the closeness of sets must be better than. */

@@ -1,6 +1,6 @@
 /** Parts the staves of one or two sets so that all close and share what deviation there is. */
 
-import { closeSet, hundredths, type ClosedSet } from './aims.js';
+import { closeAll, closenessOf, type ClosedSet } from './aims.js';
 import { classesOf, stavesOf } from './classes.js';
 import { deal } from './deal.js';
 import type { Effort } from './effort.js';
@@ -54,9 +54,11 @@ export function split(
 ): readonly ClosedSet[] | null | 'unknown' {
   const good: Judge = (sets) => closedWithin(pool, sets, limit.deviation);
   if (counts.length === 1) return good([staves]);
-  const onGrid = splitOnGrid(pool, staves, counts, limit, effort);
-  if (onGrid !== 'unknown') return onGrid;
   const questions = questionsOf(pool, staves, counts, limit);
+  if (limit.kinds) {
+    const onGrid = walkGrid(staves, questions, good, effort);
+    if (onGrid !== 'unknown') return onGrid;
+  }
   const priced = questions.flatMap((question) => pricingsOf(question));
   if (!effort.step(PRICING)) return 'unknown';
   if (priced.length === 0) return null;
@@ -66,7 +68,7 @@ export function split(
   );
 }
 
-/** The same of two sets, as far as a walk on a coarse grid tells before long. */
+/** The same of two sets of known kinds, as far as a walk on their grid tells before long. */
 export function splitOnGrid(
   pool: Pool,
   staves: readonly number[],
@@ -74,7 +76,6 @@ export function splitOnGrid(
   limit: SplitLimit,
   effort: Effort,
 ): readonly ClosedSet[] | null | 'unknown' {
-  if (!limit.kinds) return 'unknown';
   const good: Judge = (sets) => closedWithin(pool, sets, limit.deviation);
   return walkGrid(staves, questionsOf(pool, staves, counts, limit), good, effort);
 }
@@ -85,9 +86,10 @@ export function closedWithin(
   sets: readonly (readonly number[])[],
   mostDeviation: number,
 ): readonly ClosedSet[] | null {
-  const closed = sets.flatMap((set) => closeSet(pool, set) ?? []);
-  if (closed.length < sets.length || closed.some(({ planing }) => planing > 0)) return null;
-  return hundredths(sum(closed.map(({ deviation }) => deviation))) <= mostDeviation ? closed : null;
+  const closed = closeAll(pool, sets);
+  if (!closed) return null;
+  const { planing, deviation } = closenessOf(closed);
+  return planing === 0 && deviation <= mostDeviation ? closed : null;
 }
 
 type Judge = (sets: readonly (readonly number[])[]) => readonly ClosedSet[] | null;

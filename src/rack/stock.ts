@@ -185,17 +185,29 @@ class StockReader {
       this.note('error', 'width-missing', field ?? fields.at(-1)!, 'width');
       return null;
     }
-    const units = this.unitsOf('width');
-    const readings = readReadings(field.text, units);
-    if (readings && areOrdinary(readings, ORDINARY_WIDTH)) {
-      this.look('width', null);
-      return this.mean(readings, field);
+    const readings = this.ordinary(field, 'width', ORDINARY_WIDTH, readReadings);
+    return readings && this.mean(readings, field);
+  }
+
+  /** What is read there, if it can be a stave's; otherwise its fault is noted, and whether the other unit would cure it. */
+  private ordinary(
+    field: Field,
+    heading: 'width' | 'length' | 'thickness',
+    range: Range,
+    read: (text: string, units: LengthUnits) => readonly number[] | null,
+  ): readonly number[] | null {
+    const units = this.unitsOf(heading);
+    const lengths = read(field.text, units);
+    if (lengths && areWithin(lengths, range)) {
+      this.look(heading, null);
+      return lengths;
     }
-    const fault = readings
-      ? this.note('error', 'width-absurd', field, 'width')
-      : this.note('error', 'length-unreadable', field, 'width', units);
-    const others = readReadings(field.text, otherThan(units));
-    this.look('width', others && areOrdinary(others, ORDINARY_WIDTH) ? fault : null);
+    const absurd = heading === 'width' ? 'width-absurd' : 'length-absurd';
+    const fault = lengths
+      ? this.note('error', absurd, field, heading)
+      : this.note('error', 'length-unreadable', field, heading, units);
+    const others = read(field.text, otherThan(units));
+    this.look(heading, others && areWithin(others, range) ? fault : null);
     return null;
   }
 
@@ -218,18 +230,7 @@ class StockReader {
   private length(fields: readonly Field[], heading: 'length' | 'thickness'): number | null {
     const field = this.field(fields, heading);
     if (!field || field.text.trim() === '') return null;
-    const units = this.unitsOf(heading);
-    const length = readLength(field.text, units);
-    if (length !== null && areOrdinary([length], ORDINARY_LENGTH)) this.look(heading, null);
-    else {
-      const fault =
-        length === null
-          ? this.note('error', 'length-unreadable', field, heading, units)
-          : this.note('error', 'length-absurd', field, heading);
-      const other = readLength(field.text, otherThan(units));
-      this.look(heading, other !== null && areOrdinary([other], ORDINARY_LENGTH) ? fault : null);
-    }
-    return length;
+    return this.ordinary(field, heading, ORDINARY_LENGTH, oneLength)?.[0] ?? null;
   }
 
   private bung(fields: readonly Field[]): boolean | null {
@@ -267,6 +268,16 @@ function otherThan(units: LengthUnits): LengthUnits {
   return units === 'mm' ? 'in' : 'mm';
 }
 
-function areOrdinary(lengths: readonly number[], range: { least: number; most: number }): boolean {
-  return lengths.every((length) => length >= range.least && length <= range.most);
+interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+function areWithin(lengths: readonly number[], { least, most }: Range): boolean {
+  return lengths.every((length) => length >= least && length <= most);
+}
+
+function oneLength(text: string, units: LengthUnits): readonly number[] | null {
+  const length = readLength(text, units);
+  return length === null ? null : [length];
 }

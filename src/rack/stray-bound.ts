@@ -1,6 +1,7 @@
 /** How far a set strays from the spec's diameter at least, known from its girth and the sum of its widths: nearly exactly. */
 
-import { halfAngle, type Measured } from './closing.js';
+import { halfAngle, halfAngleSlope, type Measured } from './closing.js';
+import { steepness } from './least-deviation.js';
 import type { Pool } from './pool.js';
 import { sum } from './sum.js';
 import type { Window } from './window.js';
@@ -119,17 +120,16 @@ interface Curve {
 
 /** The half-angle over x. */
 function angleAt(x: number, measured: Measured): Curve {
-  if (measured === 'blank') return { value: Math.atan(x), slope: 1 / (1 + x * x) };
-  return { value: Math.asin(x), slope: 1 / Math.sqrt(1 - x * x) };
+  return { value: halfAngle(x, 1, measured), slope: halfAngleSlope(x, 1, measured) };
 }
 
 /** r(x) */
 function restAt(x: number, measured: Measured): Curve {
   const { value, slope } = angleAt(x, measured);
   const square = x * x;
-  const falls =
-    measured === 'blank'
-      ? { value: x / (1 + square), slope: (1 - square) / (1 + square) ** 2 }
-      : { value: x / Math.sqrt(1 - square), slope: (1 - square) ** -1.5 };
-  return { value: falls.value - 3 * value + 2 * x, slope: falls.slope - 3 * slope + 2 };
+  const fallSlope = measured === 'blank' ? (1 - square) / (1 + square) ** 2 : (1 - square) ** -1.5;
+  return {
+    value: steepness(x, 1, measured) - 3 * value + 2 * x,
+    slope: fallSlope - 3 * slope + 2,
+  };
 }

@@ -4,7 +4,7 @@
  */
 
 import { COMPARED_TO, hundredths } from './aims.js';
-import { halfAngle } from './closing.js';
+import { halfAngle, halfAngleSlope } from './closing.js';
 import { leastDeviation } from './least-deviation.js';
 import { MOST_OF_A_STAVE, PLANE_STEP } from './planing.js';
 import type { Pool } from './pool.js';
@@ -120,18 +120,14 @@ export function planedPromise(pool: Pool, staves: readonly number[]): Closeness 
   const widths = staves.map((i) => pool.width[i]!);
   const excess = sum(widths.map((w) => halfAngle(w, loose, measured))) - 2 * Math.PI;
   const perMm = Math.max(
-    ...[Math.min(...widths) - plane, Math.max(...widths)].map((w) => slope(w, loose, measured)),
+    ...[Math.min(...widths) - plane, Math.max(...widths)].map((w) =>
+      halfAngleSlope(w, loose, measured),
+    ),
   );
   const planing = wholePlaning(pool, Math.max(0, excess) / perMm);
   const spare = (planing + 1) * COMPARED_TO * perMm - excess;
   const least = 2 * tolerance - Math.max(0, spare) / leastSteepness(pool) - ROUNDING;
   return { planing, deviation: hundredths(Math.max(0, least)) };
-}
-
-/** What a half-angle gains per mm of width. */
-function slope(width: number, diameter: number, measured: string): number {
-  if (measured === 'blank') return diameter / (diameter ** 2 + width ** 2);
-  return 1 / Math.sqrt(diameter ** 2 - width ** 2);
 }
 
 /**

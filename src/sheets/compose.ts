@@ -19,6 +19,7 @@ import type { SheetWords } from './words.js';
 /** Between the frame and what stands in it, and between two things in it, mm. */
 export const inset = 6;
 const gap = 8;
+const rounding = 1e-6;
 /** Widths of a legend that are worth trying, mm. */
 const legendWidths = { least: 85, most: 180 };
 
@@ -45,8 +46,8 @@ export function legendSetter(legend: Legend): LegendSetter {
 
 /** Whether the piece by itself would fit between the frame's sides; turning a drawing may have rounded its size. */
 export function isRoomFor({ area }: Page, { width, height }: Size): boolean {
-  const slack = 1e-6 - 2 * inset;
-  return width <= widthOf(area) + slack && height <= heightOf(area) + slack;
+  const room = grown(area, rounding - inset);
+  return width <= widthOf(room) && height <= heightOf(room);
 }
 
 /** Null when it doesn't all fit. Without a `proof` nothing on the page proves its scale: a picture is not measured. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closesAt, halfAngle, widthAt } from '../../src/rack/closing.js';
+import { closesAt, halfAngle, halfAngleSlope, widthAt } from '../../src/rack/closing.js';
 
 const measures = ['blank', 'backed'] as const;
 
@@ -78,4 +78,13 @@ describe('a width', () => {
     expect(halfAngle(100, 100 * Math.sqrt(3), 'blank')).toBeCloseTo(Math.PI / 6, 12);
     expect(halfAngle(100, 200, 'backed')).toBeCloseTo(Math.PI / 6, 12);
   });
+});
+
+it.each(measures)('a %s half-angle’s slope is its difference', (measured) => {
+  for (const width of [30, 70, 140]) {
+    const apart = 1e-3;
+    const [less, more] = [width - apart, width + apart].map((w) => halfAngle(w, 678, measured));
+    const slope = halfAngleSlope(width, 678, measured);
+    expect(slope / ((more! - less!) / (2 * apart))).toBeCloseTo(1, 6);
+  }
 });
