@@ -19,6 +19,7 @@ import type { SheetWords } from './words.js';
 /** Between the frame and what stands in it, and between two things in it, mm. */
 export const inset = 6;
 const gap = 8;
+/** What sums and turns may be out by, mm. */
 const rounding = 1e-6;
 /** Widths of a legend that are worth trying, mm. */
 const legendWidths = { least: 85, most: 180 };
@@ -87,7 +88,8 @@ function placeLegend(
     const width = Math.min(legendWidths.most, widthOf(free));
     if (width < legendWidths.least) continue;
     const block = legend(width);
-    if (block.width > widthOf(free) || block.height > heightOf(free)) continue;
+    // a table's columns that share a width may come to a hair more than it
+    if (block.width > widthOf(free) + rounding || block.height > heightOf(free)) continue;
     const { minX, maxY } = free;
     const box = { minX, maxX: minX + block.width, minY: maxY - block.height, maxY };
     return { ink: moveInk(inkOf(block), minX, maxY), box };

@@ -16,7 +16,10 @@ const step = 10;
 /** Beside the piece there may be room for one block or more, mm. */
 const besides = [0, 130, 200, 320];
 
-/** Of the sheets that hold it all, the one of the least area among a few widths. */
+/** No sheet is made higher than this for what stands beside and below the piece, mm. */
+const highest = 20_000;
+
+/** Of the sheets that hold it all, the one of the least area among a few widths. Throws a RangeError where none does. */
 export function fullSheet(drawing: Drawing, printed: Printed, terms: SheetWords): Composition {
   const laid = lay(drawing);
   const legend = legendSetter(drawing.legend);
@@ -27,21 +30,25 @@ export function fullSheet(drawing: Drawing, printed: Printed, terms: SheetWords)
   };
   const width = Math.max(widthOf(laid.bounds) + 2 * inset, titleBlockWidth);
   const height = heightOf(laid.bounds) + titleBlockHeight + 3 * inset;
-  const found = besides.map((beside) => lowest(width + beside, height, attempt));
+  const found = besides
+    .map((beside) => lowest(width + beside, height, attempt))
+    .filter((each) => each !== null);
+  if (found.length === 0) throw new RangeError(`no sheet holds ${drawing.name} with its legend`);
   return found.reduce((best, each) => (areaOf(each.page) < areaOf(best.page) ? each : best));
 }
 
-/** The lowest sheet of a width, to the next step; `from` is too low or just right. */
+/** The lowest sheet of a width, to the next step; `from` is too low or just right. Null where a higher one is no help either. */
 function lowest(
   width: number,
   from: number,
   attempt: (area: Size) => Composition | null,
-): Composition {
+): Composition | null {
   let [tooLow, steps] = [-1, 1];
   let best = attempt({ width, height: from + step });
   while (!best) {
     tooLow = steps;
     steps *= 2;
+    if (steps * step > highest) return null;
     best = attempt({ width, height: from + steps * step });
   }
   while (steps - tooLow > 1) {

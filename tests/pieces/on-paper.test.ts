@@ -33,6 +33,17 @@ describe.each(templates)('%s', (_name, text) => {
   });
 });
 
+it.each(templates)('%s: every piece goes on one sheet of its own size', (_name, text) => {
+  const vessel = vesselOf(text);
+  const names = pieces.map((piece) => piece.name);
+  for (const drawing of drawPieces(vessel, { words: en }, names)) {
+    const titleBlock = { ...vessel.spec.sheet, title: drawing.title, subtitle: drawing.subject };
+    const sheets = toSheets(drawing, { paper: 'full', titleBlock, units: vessel.spec.units });
+    expect(sheets, drawing.name).toHaveLength(1);
+    expect(faultsOn(sheets[0]!), drawing.name).toEqual([]);
+  }
+});
+
 /** The longest words, on the sheets that most printers hold. */
 const inOtherLanguages = (['de', 'fr'] as const).flatMap((language) => [
   { name: 'wine-cask-225.yaml', language, paper: 'a4' as const },

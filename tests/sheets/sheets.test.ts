@@ -123,6 +123,12 @@ describe('a piece that fits', () => {
     expect(sheet!.width).toBeLessThan(1500);
     expect(sheet!.height).toBeLessThan(500);
   });
+
+  it('refuses a legend that is longer than any sheet', () => {
+    const legend = { notes: Array.from({ length: 8000 }, (_, i) => `Note ${i}`), tables: [] };
+    const drawn = (): Sheet[] => sheetsOf({ ...tiny(), legend }, { paper: 'full' });
+    expect(drawn).toThrow('no sheet holds');
+  });
 });
 
 describe('a set of tiles', () => {
