@@ -3,8 +3,8 @@
  * starts from few files:
  *
  *     staveloft.cjs     what the shell starts; it fetches the program
- *     helper.cjs        what a drawing thread starts
- *     program/          the program: main.cjs and helper.cjs, and what they load when it is asked for
+ *     thread.cjs        what its threads start
+ *     program/          the program: main.cjs, those of its threads, and what they load when it is asked for
  *     index.js          the library; it fetches the PDF writer when a PDF is asked for
  *     types/
  *     page/             the workshop page, as `staveloft page` serves it
@@ -21,6 +21,7 @@ import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build, transform, type BuildOptions, type Metafile } from 'esbuild';
 import { inputsOf, licencesOf } from './build-licences.js';
+import { jobSheetName, pieces } from '../src/index.js';
 import { leftOut, pastIndex } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -52,7 +53,7 @@ export async function buildBundles(folder: string): Promise<string[]> {
   mkdirSync(join(folder, 'program'), { recursive: true });
   const metafiles = await Promise.all([
     buildScript('src/cli/start.ts', join(folder, 'staveloft.cjs'), '#!/usr/bin/env node'),
-    buildScript('src/cli/start-helper.ts', join(folder, 'helper.cjs')),
+    buildScript('src/cli/start-thread.ts', join(folder, 'thread.cjs')),
     buildProgram(join(folder, 'program')),
     buildLibrary(folder),
   ]);
@@ -87,7 +88,7 @@ async function buildProgram(folder: string): Promise<Metafile> {
   const { outputFiles, metafile } = await build({
     ...shared,
     metafile: true,
-    entryPoints: [from('src/cli/main.ts'), from('src/cli/helper.ts')],
+    entryPoints: ['main', 'draw-thread', 'print-thread'].map((name) => from(`src/cli/${name}.ts`)),
     define: { ...shared.define, bundleFolder: '__dirname' },
     plugins: [...(shared.plugins ?? []), pastIndex(from('src/index.ts'))],
     format: 'esm',
@@ -134,7 +135,9 @@ const exampleSpec =
 async function keepCompiled(folder: string): Promise<void> {
   const scratch = mkdtempSync(join(tmpdir(), 'staveloft-build-'));
   const keeper = join(scratch, 'keep-compiled.cjs');
-  const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
+  // named, so that a single process does it all
+  const names = [...pieces.map(({ name }) => name), jobSheetName].join(',');
+  const draw = ['draw', '-', '--out', join(scratch, 'out'), '--pieces', names, '--quiet'];
   try {
     await buildScript('scripts/keep-compiled.ts', keeper);
     for (const command of [['figures', '-'], draw, ['prove', join(scratch, 'out')]])

@@ -62,6 +62,7 @@ async function done(argv: readonly string[]): Promise<void> {
     packageFolder: root,
     font: () => readFile(font),
     helper: null,
+    printAside: null,
     show: () => {},
     untilStopped: () => Promise.resolve(),
     env: { STAVELOFT_TRACE: '1' },

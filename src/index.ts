@@ -8,6 +8,7 @@ export { planVessel, type Plan } from './plan.js';
 export { solveVessel } from './vessel/solve.js';
 export { drawVessel, formats, letteringWays, packVessel, renderVessel } from './pipeline.js';
 export type { DrawOptions, Format, LetteringWay, OutFile } from './pipeline.js';
+export { printPdf, type Printing } from './printing.js';
 export { figuresOf } from './figures/figures.js';
 export type { Figures } from './figures/figures.js';
 export {

@@ -1,12 +1,12 @@
 /**
- * The steps in order; this file and `plan.ts`, its first line, are the only ones that call them all.
+ * The steps in order; this file calls them all, but for its first line, `plan.ts`, and its last, `printing.ts`.
  *
  *   YAML text --readSpec--> Spec --solveVessel--> Vessel --+--figuresOf--> numbers
  *                                                          |
  *                                                          +--drawPieces--> Drawings --+--withLegend--> SVG, DXF
- *                                                          |                           +--toSheets--> PDF
+ *                                                          |                           +--printPdf--> PDF
  *                                                          +--jobSheet--> Form --+--formToHtml--> HTML
- *                                                                                +--formSheets--> PDF
+ *                                                                                +--printPdf--> PDF
  */
 import { withLegend } from './drawing/legend.js';
 import type { Drawing } from './drawing/drawing.js';
@@ -15,15 +15,12 @@ import { letteringCurves } from './drawing/lettering.js';
 import { jobSheet, jobSheetName } from './job/job-sheet.js';
 import { jobWords } from './job/words/index.js';
 import { wordsIn, type Language } from './language.js';
-import { drawPieces } from './pieces/index.js';
+import { drawPieces, eachDrawing, type PieceOptions } from './pieces/index.js';
 import { settingPlan } from './pieces/setting-plan.js';
 import type { SettingPlan } from './pieces/setting-view.js';
 import { pieceWords, type Words } from './pieces/words/index.js';
-import { formSheets } from './sheets/form-sheets.js';
+import type { Printing } from './printing.js';
 import type { PaperName } from './sheets/paper.js';
-import type { Sheet } from './sheets/sheet.js';
-import { toSheets } from './sheets/sheets.js';
-import { sheetWords, type SheetWords } from './sheets/words.js';
 import type { Spec } from './spec/spec.js';
 import { writeSpec } from './spec/write.js';
 import type { Vessel } from './vessel/vessel.js';
@@ -53,8 +50,12 @@ export interface DrawOptions {
   readonly language?: Language;
   /** in DXF; text unless given */
   readonly letteringAs?: LetteringWay;
-  /** the TrueType font for PDF; called only when a PDF is made */
+  /** the TrueType font for PDF; called only when a PDF is made here */
   readonly font?: () => Promise<Uint8Array>;
+  /** makes the PDFs somewhere else, while the rest is made here */
+  readonly print?: (printing: Printing) => Promise<Uint8Array>;
+  /** told of each file of a pack as soon as it is made, whatever its place in the pack */
+  readonly taken?: (file: OutFile) => void;
 }
 
 export interface OutFile {
@@ -67,63 +68,71 @@ export function drawVessel(
   vessel: Vessel,
   options: Pick<DrawOptions, 'pieces' | 'fan' | 'router'> & { readonly words?: Words } = {},
 ): Drawing[] {
-  const { words = pieceWords.en, fan, router, pieces } = options;
-  return drawPieces(vessel, { words, ...(fan && { fan }), ...(router && { router }) }, pieces);
+  return drawPieces(vessel, pieceOptions(options, options.words), options.pieces);
+}
+
+function pieceOptions(
+  { fan, router }: Pick<DrawOptions, 'fan' | 'router'>,
+  words: Words = pieceWords.en,
+): PieceOptions {
+  return { words, ...(fan && { fan }), ...(router && { router }) };
 }
 
 /** Every drawing in every format that is asked for, and the job sheet. */
 export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
-  const files = await render(await drawn(vessel, options), vessel.spec, options);
-  return [...files, ...(await renderJobSheet(vessel, options))];
+  const { files } = await renderEach(await drawn(vessel, options), vessel.spec, options);
+  return [...files, ...(await Promise.all(await renderJobSheet(vessel, options)))];
 }
 
 /** A folder's worth: drawings, job sheet, the spec with every default written out, a page that shows them. Empty without the first two. */
 export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
-  const drawings = await drawn(vessel, options);
   const job = await renderJobSheet(vessel, options);
-  if (drawings.length + job.length === 0) return [];
-  return pack(drawings, job, vessel.spec, options);
+  return pack(await drawn(vessel, options), job, vessel.spec, options);
 }
 
 async function pack(
-  drawings: readonly Drawing[],
-  job: readonly OutFile[],
+  drawings: Iterable<Drawing>,
+  job: readonly Promise<OutFile>[],
   spec: Spec,
   options: DrawOptions,
 ): Promise<OutFile[]> {
-  const files = await render(drawings, spec, options);
-  const pieces = drawings.map(({ name, title }) => ({ name, title, formats: options.formats }));
+  const { drawn, files } = await renderEach(drawings, spec, options);
+  const jobFiles = await Promise.all(job);
+  if (drawn.length + jobFiles.length === 0) return [];
+  const pieces = drawn.map(({ name, title }) => ({ name, title, formats: options.formats }));
   const words = await wordsIn(indexPageWords, options.language ?? 'en');
-  const jobFiles = job.map(({ name }) => name);
-  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml', jobSheet: jobFiles }, words);
-  return [
-    { name: 'spec.yaml', content: writeSpec(spec) },
-    { name: 'index.html', content: page },
-    ...job,
-    ...files,
+  const jobSheet = jobFiles.map(({ name }) => name);
+  const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml', jobSheet }, words);
+  const about = [
+    taken({ name: 'spec.yaml', content: writeSpec(spec) }, options),
+    taken({ name: 'index.html', content: page }, options),
   ];
+  return [...about, ...jobFiles, ...files];
 }
 
-async function drawn(vessel: Vessel, { language = 'en', ...options }: DrawOptions) {
-  return drawVessel(vessel, { ...options, words: await wordsIn(pieceWords, language) });
+function taken(file: OutFile, options: DrawOptions): OutFile {
+  options.taken?.(file);
+  return file;
 }
 
-/** To read and to fill in: as HTML always, as PDF where that is asked for. None where other pieces are asked for by name. */
-async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
+async function drawn(vessel: Vessel, options: DrawOptions): Promise<Iterable<Drawing>> {
+  const words = await wordsIn(pieceWords, options.language ?? 'en');
+  return eachDrawing(vessel, pieceOptions(options, words), options.pieces);
+}
+
+/**
+ * To read and to fill in: as HTML always, as PDF where that is asked for, which is then under way. None where other pieces are
+ * asked for by name.
+ */
+async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<Promise<OutFile>[]> {
   if (options.pieces && !options.pieces.includes(jobSheetName)) return [];
   const { spec } = vessel;
   const { language = 'en' } = options;
   const { typeset, hoopName } = await wordsIn(pieceWords, language);
   const form = jobSheet(vessel, await wordsIn(jobWords, language), { typeset, hoopName });
-  const html = { name: `${form.name}.html`, content: formToHtml(form) };
-  if (!options.formats.includes('pdf')) return [html];
-  const sheets = formSheets(form, {
-    paper: paperOf(options, spec),
-    titleBlock: { ...spec.sheet, title: form.title, subtitle: form.subject },
-    units: spec.units,
-    words: await wordsIn(sheetWords, language),
-  });
-  return [html, { name: `${form.name}.pdf`, content: await pdfOf(sheets, form, spec, options) }];
+  const html = taken({ name: `${form.name}.html`, content: formToHtml(form) }, options);
+  const pdf = options.formats.includes('pdf') ? [pdfOf({ form }, form, spec, options)] : [];
+  return [Promise.resolve(html), ...pdf];
 }
 
 const paperOf = ({ paper }: DrawOptions, { units }: Spec): PaperName =>
@@ -140,12 +149,12 @@ export async function packSet(
   const { spec } = plan.vessel;
   const words = await wordsIn(pieceWords, options.language ?? 'en');
   const drawing = settingPlan(plan, words);
-  const pages = await render([drawing], spec, { ...options, formats: ['svg', 'pdf'] });
+  const { files } = await renderEach([drawing], spec, { ...options, formats: ['svg', 'pdf'] });
   const own: OutFile[] = options.patterns
     ? await pack(markedStaves(plan, words), [], spec, { ...options, formats: ['svg', 'dxf'] })
     : [{ name: 'spec.yaml', content: writeSpec(spec) }];
   return [
-    ...pages,
+    ...files,
     ...own.map(({ name, content }) => ({ name: `${drawing.name}/${name}`, content })),
   ];
 }
@@ -159,62 +168,75 @@ function markedStaves({ vessel, set }: SettingPlan, words: Words): Drawing[] {
   });
 }
 
-async function render(
-  drawings: readonly Drawing[],
+/** All formats of each drawing. PDFs that are made elsewhere are waited for at the end, others where they belong. */
+async function renderEach(
+  drawings: Iterable<Drawing>,
   spec: Spec,
   options: DrawOptions,
-): Promise<OutFile[]> {
-  const terms = await wordsIn(sheetWords, options.language ?? 'en');
-  const files: OutFile[] = [];
+): Promise<{ drawn: Drawing[]; files: OutFile[] }> {
+  const drawn: Drawing[] = [];
+  const files: Promise<OutFile[]>[] = [];
   for (const drawing of drawings) {
-    const isLettered = options.formats.some((format) => format !== 'pdf');
-    const lettered = isLettered ? withLegend(drawing) : drawing;
-    for (const format of options.formats) {
-      const view = format === 'pdf' ? drawing : lettered;
-      const content = await writers[format](view, { spec, options, terms });
-      files.push({ name: `${drawing.name}.${format}`, content });
-    }
+    drawn.push(drawing);
+    const made = render(drawing, spec, options);
+    files.push(made);
+    if (!options.print) await made;
   }
-  return files;
-}
-
-interface Job {
-  readonly spec: Spec;
-  readonly options: DrawOptions;
-  readonly terms: SheetWords;
+  return { drawn, files: (await Promise.all(files)).flat() };
 }
 
 /** SVG and DXF are given the drawing with its legend set below it; on paper the legend has a place of its own. */
-type Writer = (drawing: Drawing, job: Job) => string | Promise<Uint8Array>;
+function render(drawing: Drawing, spec: Spec, options: DrawOptions): Promise<OutFile[]> {
+  const { formats, paper } = options;
+  const view = paper === 'full' ? drawing : paperView(drawing);
+  // first, so that it may be under way elsewhere while the others are made
+  const pdf = formats.includes('pdf') && pdfOf({ drawing: view }, drawing, spec, options);
+  const lettered = formats.some((format) => format !== 'pdf') ? withLegend(drawing) : drawing;
+  const files = formats.map((format) => {
+    if (format === 'pdf') return pdf as Promise<OutFile>;
+    const content = format === 'svg' ? toSvg(lettered) : dxfOf(lettered, options);
+    return Promise.resolve(taken({ name: `${drawing.name}.${format}`, content }, options));
+  });
+  return Promise.all(files);
+}
 
-const writers: Record<Format, Writer> = {
-  svg: (drawing) => toSvg(drawing),
-  dxf: (drawing, { options: { letteringAs } }) => {
-    return letteringAs === 'outlines'
-      ? toDxf(drawing, { letteringAs, outlinesOf: letteringCurves })
-      : toDxf(drawing);
-  },
-  pdf: (drawing, { spec, options, terms }) => {
-    const { paper, printed } = options;
-    const sheets = toSheets(paper === 'full' ? drawing : paperView(drawing), {
-      paper: paperOf(options, spec),
-      titleBlock: { ...spec.sheet, title: drawing.title, subtitle: drawing.subject },
-      units: spec.units,
-      words: terms,
-      ...(printed && { printed }),
-    });
-    return pdfOf(sheets, drawing, spec, options);
-  },
-};
+function dxfOf(drawing: Drawing, { letteringAs }: DrawOptions): string {
+  return letteringAs === 'outlines'
+    ? toDxf(drawing, { letteringAs, outlinesOf: letteringCurves })
+    : toDxf(drawing);
+}
+
+/** Under way: it is waited for later, perhaps after something else has failed. */
+function pdfOf(...given: Parameters<typeof makePdf>): Promise<OutFile> {
+  const made = makePdf(...given);
+  made.catch(() => {});
+  return made;
+}
 
 /** The file's title names the piece and the vessel. */
-async function pdfOf(
-  sheets: readonly Sheet[],
-  { title }: { readonly title: string },
+async function makePdf(
+  content: Printing['content'],
+  { name, title, subject }: Pick<Drawing, 'name' | 'title' | 'subject'>,
   spec: Spec,
-  { font }: DrawOptions,
-): Promise<Uint8Array> {
-  if (!font) throw new Error('a PDF needs a font');
-  const { toPdf } = await import('./writers/pdf.js');
-  return toPdf(sheets, { title: `${title} - ${spec.title}`, font: await font() });
+  options: DrawOptions,
+): Promise<OutFile> {
+  const { printed, print = printHere(options) } = options;
+  const bytes = await print({
+    title: `${title} - ${spec.title}`,
+    content,
+    paper: paperOf(options, spec),
+    titleBlock: { ...spec.sheet, title, subtitle: subject },
+    units: spec.units,
+    language: options.language ?? 'en',
+    ...(printed && { printed }),
+  });
+  return taken({ name: `${name}.pdf`, content: bytes }, options);
+}
+
+function printHere({ font }: DrawOptions): NonNullable<DrawOptions['print']> {
+  return async (printing) => {
+    if (!font) throw new Error('a PDF needs a font');
+    const { printPdf } = await import('./printing.js');
+    return printPdf(printing, await font());
+  };
 }

@@ -26,6 +26,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   writers: ['sheets', 'drawing', 'geometry'],
   'plan.ts': ['spec', 'vessel'],
   'pipeline.ts': ['*'],
+  'printing.ts': ['drawing', 'sheets', 'writers'],
   'set-files.ts': ['*'],
   'index.ts': ['*'],
   cli: ['index.ts'],

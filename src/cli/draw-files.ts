@@ -1,6 +1,6 @@
 /** The files that `draw` makes of one vessel, each with its place on the disk. */
 import { join, resolve } from 'node:path';
-import { packVessel, type Vessel } from '../index.js';
+import { packVessel, type OutFile, type Vessel } from '../index.js';
 import { inMillimetres, type DrawingOptions } from './draw-options.js';
 import type { Io } from './io.js';
 import type { Plank } from './option-values.js';
@@ -9,16 +9,24 @@ import type { FileToWrite } from './write-whole.js';
 /** A file with its path as people are told it. */
 export type DrawnFile = FileToWrite & { readonly shown: string };
 
-/** Empty where the vessel has none of the pieces that are asked for, such as `stave-each` of equal staves. */
+/** `taken` is told of each file as soon as it is made. Empty where the vessel has none of the pieces that are asked for, such as `stave-each` of equal staves. */
 export async function drawnFiles(
   vessel: Vessel,
   folder: string,
   { formats, pieces, paper, printed, fan, plank, lettering, language }: DrawingOptions,
-  io: Pick<Io, 'folder' | 'font'>,
+  io: Pick<Io, 'folder' | 'font'> & Partial<Pick<Io, 'printAside'>>,
+  taken: (file: DrawnFile) => void = () => {},
 ): Promise<DrawnFile[]> {
+  const placed = ({ name, content }: OutFile): DrawnFile => {
+    const shown = join(folder, safe(name));
+    return { path: resolve(io.folder, shown), content, shown };
+  };
+  const { printAside } = io;
   const pack = await packVessel(vessel, {
     formats,
     font: io.font,
+    ...(printAside && { print: (printing) => printAside.ask(printing) }),
+    taken: (file) => taken(placed(file)),
     language,
     ...(pieces && { pieces }),
     ...(paper && { paper }),
@@ -27,10 +35,7 @@ export async function drawnFiles(
     ...(plank && { router: { sheet: sheetOf(plank, vessel.spec.units) } }),
     ...(lettering && { letteringAs: lettering }),
   });
-  return pack.map(({ name, content }) => {
-    const shown = join(folder, safe(name));
-    return { path: resolve(io.folder, shown), content, shown };
-  });
+  return pack.map(placed);
 }
 
 /** Boards lie with their grain along the plank, which is `x` in the drawing. */

@@ -13,8 +13,12 @@ export interface Job {
   readonly options: DrawingOptions;
 }
 
-/** Takes the files of a spec, if there are any; why they cannot be taken, or null. */
-export type Take = (files: readonly DrawnFile[], index: number) => string | null;
+export interface Take {
+  /** some files; why they cannot be taken, or null */
+  readonly files: (files: readonly DrawnFile[]) => string | null;
+  /** all files of a spec, in their order, once they are taken; why there should be others, or null */
+  readonly spec: (files: readonly DrawnFile[], index: number) => string | null;
+}
 
 /** A thread takes as long to start as some specs take to draw. */
 const fewest = 6;
@@ -33,8 +37,11 @@ export async function drawMany(
     const jobs = planned.map(({ file, text }, i) => ({ file, text, folder: folderOf(i), options }));
     return drawByHelpers(jobs, io.helper, take);
   }
+  let refusal: string | null = null;
   for (const [i, { vessel }] of planned.entries()) {
-    const refusal = take(await drawnFiles(vessel, folderOf(i), options, io), i);
+    const taken = (file: DrawnFile): void => void (refusal ??= take.files([file]));
+    const files = await drawnFiles(vessel, folderOf(i), options, io, taken);
+    refusal ??= take.spec(files, i);
     if (refusal !== null) return refusal;
   }
   return null;

@@ -128,9 +128,12 @@ async function write(
   const refusal = await writeAsTheyCome(
     options.replace === true,
     (writing) =>
-      drawMany(planned, folders, options, io, (files, i) => {
-        shown[i] = files.map((file) => file.shown);
-        return files.length > 0 ? writing.add(files) : words.draw.none(planned[i]!.file);
+      drawMany(planned, folders, options, io, {
+        files: (files) => writing.add(files),
+        spec: (files, i) => {
+          shown[i] = files.map((file) => file.shown);
+          return files.length > 0 ? writing.obstacle() : words.draw.none(planned[i]!.file);
+        },
       }),
     words.files,
   );

@@ -1,5 +1,7 @@
 /** What the commands need of the world around them. `main.ts` gives them the real one, tests their own. */
 
+import type { PrintAside } from './print-aside.js';
+
 export interface Io {
   /** what was asked for */
   readonly out: (text: string) => void;
@@ -15,6 +17,8 @@ export interface Io {
   readonly font: () => Promise<Uint8Array>;
   /** the script of a thread that draws; null where there is none */
   readonly helper: string | null;
+  /** prints while the rest is drawn; null where it isn't worth while */
+  readonly printAside: PrintAside | null;
   /** on a terminal only: how far something long has got, in place of what was said so before; '' takes it away */
   readonly progress?: (text: string) => void;
   /** calls back at Ctrl-C instead of ending; what it answers with stops that */

@@ -2,11 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Io } from './io.js';
-import { run } from './run.js';
+import { printAside } from './print-aside.js';
 
 /** Set by the build: the folder of this bundle, `dist/program`. */
 declare const bundleFolder: string;
 const dist = join(bundleFolder, '..');
+const argv = process.argv.slice(2);
+const thread = join(dist, 'thread.cjs');
+/** Before all else is fetched: it takes a while to start. */
+const aside = printAside(argv, thread);
 
 async function readStdin(most: number): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
@@ -48,7 +52,8 @@ const io: Io = {
   folder: process.cwd(),
   packageFolder: join(dist, '..'),
   font: () => Promise.resolve((font ??= readFileSync(join(dist, 'DejaVuSans.ttf')))),
-  helper: join(dist, 'helper.cjs'),
+  helper: thread,
+  printAside: aside,
   ...(process.stderr.isTTY && { progress }),
   onInterrupt,
   now: () => performance.now() / 1000,
@@ -62,6 +67,8 @@ const io: Io = {
 
 leaveQuietlyWhenClosed(process.stdout);
 leaveQuietlyWhenClosed(process.stderr);
-void run(process.argv.slice(2), io).then((code) => {
-  process.exitCode = code;
-});
+void import('./run.js')
+  .then(({ run }) => run(argv, io))
+  .then((code) => {
+    process.exitCode = code;
+  });

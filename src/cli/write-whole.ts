@@ -24,18 +24,26 @@ export class Writing {
   private readonly temporary = new Map<string, string>();
   /** those that are there */
   private readonly folders = new Set<string>();
+  private readonly inTheWay: string[] = [];
 
   constructor(
     private readonly replace: boolean,
     private readonly words: FileWords,
   ) {}
 
-  /** Writes files under temporary names. Null, or why nothing will be written: everything is taken back then. */
+  /**
+   * Writes files under temporary names. Null, or why nothing will be written: everything is taken back then. What is in the way
+   * is remembered for `obstacle`, which can tell of all that is.
+   */
   add(files: readonly FileToWrite[]): string | null {
-    const obstacle = this.step('', () => inTheWay(files, this.replace, this.words));
-    if (obstacle !== null) return this.refuse(obstacle);
     for (const { path, content } of files) {
       const failure = this.step(path, () => {
+        const there = kindOf(path);
+        if (there === 'folder') return this.words.folderInTheWay(path);
+        if (there === 'file' && !this.replace) {
+          this.inTheWay.push(path);
+          return null;
+        }
         this.makeFolder(dirname(path));
         const scrap = temporaryName(path, this.temporary.size);
         this.undo.push(writeScrap(scrap, content));
@@ -47,8 +55,19 @@ export class Writing {
     return null;
   }
 
+  /** Null, or which files are there already; everything is taken back then. */
+  obstacle(): string | null {
+    const { inTheWay } = this;
+    if (inTheWay.length === 0) return null;
+    const named = inTheWay.slice(0, 3).join(', ');
+    const more = Math.max(0, inTheWay.length - 3);
+    return this.refuse(this.words.there(named, more, inTheWay.length > 1));
+  }
+
   /** Gives all files their names. Null, or why nothing is written. */
   finish(): string | null {
+    const obstacle = this.obstacle();
+    if (obstacle !== null) return obstacle;
     for (const [path, scrap] of this.temporary) {
       const failure = this.step(path, () => {
         this.undo.push(putInPlace(scrap, path, this.replace));
@@ -121,19 +140,6 @@ export async function writeAsTheyCome(
     if (refusal !== null) writing.takeBack();
     letGo();
   }
-}
-
-function inTheWay(
-  files: readonly FileToWrite[],
-  replace: boolean,
-  words: FileWords,
-): string | null {
-  const there = files.map(({ path }) => path).filter((path) => kindOf(path) !== null);
-  const folder = there.find((path) => kindOf(path) === 'folder');
-  if (folder) return words.folderInTheWay(folder);
-  if (replace || there.length === 0) return null;
-  const named = there.slice(0, 3).join(', ');
-  return words.there(named, Math.max(0, there.length - 3), there.length > 1);
 }
 
 /** A link counts as a file: it would be replaced, and what it points to left alone. */

@@ -179,15 +179,21 @@ export function drawPieces(
   options: PieceOptions,
   names?: readonly string[],
 ): Drawing[] {
+  return [...eachDrawing(vessel, options, names)];
+}
+
+/** The same one after the other, each piece when it is asked for. */
+export function* eachDrawing(
+  vessel: Vessel,
+  options: PieceOptions,
+  names?: readonly string[],
+): Generator<Drawing> {
   const wanted = names
     ? pieces.filter((piece) => names.includes(piece.name))
     : pieces.filter((piece) => !piece.onRequest);
   const subject = vessel.spec.title;
   const { typeset } = options.words;
-  return wanted.flatMap((piece) =>
-    piece.draw(vessel, options).map((each) => ({
-      ...(typeset === asWritten ? each : typesetDrawing(each, typeset)),
-      subject,
-    })),
-  );
+  for (const piece of wanted)
+    for (const each of piece.draw(vessel, options))
+      yield { ...(typeset === asWritten ? each : typesetDrawing(each, typeset)), subject };
 }

@@ -1,7 +1,7 @@
 /** The built program as a process of its own, as it is installed: in a folder far from the sources. */
-import { execFile, execFileSync, spawn } from 'node:child_process';
+import { execFile, execFileSync, spawn, spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -106,7 +106,27 @@ test('loads no more than a command needs', () => {
   expect(loadedBy('figures', '-')).not.toContain('draw');
   const out = join(home, 'out');
   expect(loadedBy('draw', '-', '--out', out, '--formats', 'svg,dxf')).not.toContain('pdf');
-  expect(loadedBy('draw', '-', '--out', out, '--replace')).toContain('pdf');
+  const one = ['--replace', '--pieces', 'stave'];
+  expect(loadedBy('draw', '-', '--out', out, ...one)).toContain('pdf');
+  // a whole pack is printed by a thread, where there is a processor for it
+  const whole = loadedBy('draw', '-', '--out', out, '--replace');
+  if (availableParallelism() > 1) expect(whole).not.toContain('pdf');
+  else expect(whole).toContain('pdf');
+});
+
+test('where printing fails, that is told and nothing is written', async () => {
+  const broken = join(home, 'broken');
+  cpSync(join(home, 'dist'), broken, { recursive: true });
+  rmSync(join(broken, 'DejaVuSans.ttf'));
+  const workshop = new Workshop();
+  const argv = [join(broken, 'staveloft.cjs'), 'draw', 'bucket.yaml', '--out', 'out'];
+  const { status, stderr } = spawnSync(process.execPath, argv, {
+    cwd: workshop.folder,
+    encoding: 'utf8',
+  });
+  expect(status).toBe(3);
+  expect(stderr).toMatch(/^staveloft: this is a failure of ours, not of your spec: .*DejaVuSans/);
+  expect(workshop.files()).toEqual(['bucket.yaml']);
 });
 
 test('a reader that closes the pipe early is no failure', async () => {

@@ -79,6 +79,7 @@ export class Workshop {
       packageFolder: more.packageFolder ?? root,
       font: more.font ?? (() => readFile(fontFile)),
       helper: null,
+      printAside: null,
       show: (address) => (said.out += `shows ${address}\n`),
       untilStopped: more.untilStopped ?? (() => Promise.resolve()),
       env: more.env ?? {},
