@@ -51,11 +51,10 @@ function charactersOf(bytes: Uint8Array): string[] {
 
 /** Widths of glyphs in thousandths of the size, from the font's table. */
 export function widthsOf(bytes: Uint8Array): Map<number, number> {
-  const [, table] = /\/W \[((?:\d+ \[[\d.]+\] ?)+)\]/.exec(latin(bytes))!;
+  const [, table] = /\/W \[((?:\d+ \[[\d. ]+\] ?)+)\]/.exec(latin(bytes))!;
   return new Map(
-    [...table!.matchAll(/(\d+) \[([\d.]+)\]/g)].map(([, glyph, width]) => [
-      Number(glyph),
-      Number(width),
-    ]),
+    [...table!.matchAll(/(\d+) \[([\d. ]+)\]/g)].flatMap(([, first, widths]) =>
+      widths!.split(' ').map((width, i) => [Number(first) + i, Number(width)] as const),
+    ),
   );
 }
