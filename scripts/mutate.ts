@@ -39,6 +39,8 @@ const rackTests = [
 ].map((name) => `tests/rack/${name}.test.ts`);
 const setTests = ['tests/sets/'];
 const sheetTests = ['tests/sheets/tiles.test.ts'];
+const writingTests = ['tests/cli/write-whole.test.ts'];
+const fontTests = ['tests/writers/pdf-face.test.ts'];
 /** Those of the page that know no files and no other program. */
 const pageTests = ['rack/typed-widths', 'state/', 'vessel/', 'view3d/'].map(
   (part) => `tests/page/${part}`,
@@ -58,6 +60,8 @@ function testsOf({ file }: Mutation): string[] {
   if (file.startsWith('src/pieces/')) return drawingTests;
   if (file.startsWith('src/rack/')) return rackTests;
   if (file.startsWith('src/page/')) return pageTests;
+  if (file.startsWith('src/cli/')) return writingTests;
+  if (file.startsWith('src/writers/')) return fontTests;
   if (file.startsWith('src/sheets/')) return sheetTests;
   return file.startsWith('src/sets/') ? setTests : modelTests;
 }

@@ -23,6 +23,8 @@ const inRack = inFolder('rack');
 const inSets = inFolder('sets');
 const inPage = inFolder('page');
 const inSheets = inFolder('sheets');
+const inWriters = inFolder('writers');
+const inCli = inFolder('cli');
 
 export const mutations: readonly Mutation[] = [
   // the wall and its bending
@@ -363,5 +365,24 @@ export const mutations: readonly Mutation[] = [
     'a line that is no width passed over',
     'if (problem) return { widths: [], wrong: { text: line.trim(), problem } };',
     'if (problem) continue;',
+  ),
+  // files: the font in a PDF, and what is there already
+  inWriters(
+    'pdf-face.ts',
+    'glyphs with a gap between them in one run of widths',
+    'if (glyph !== after)',
+    'if (after < 0)',
+  ),
+  inWriters(
+    'pdf-face.ts',
+    'characters beyond the basic ones left out of the font',
+    'if (!isBasic(character)) beyond',
+    'if (isBasic(character)) beyond',
+  ),
+  inCli(
+    'write-whole.ts',
+    'what is there already written over unasked',
+    "there === 'file' && !this.replace",
+    "there === 'file' && this.replace",
   ),
 ];
