@@ -16,6 +16,7 @@ export interface GlyphContour {
 
 /** A letter in font units, y up, its origin at the left end of its baseline. */
 export interface Glyph {
+  readonly character: string;
   readonly advance: number;
   /** by how much a following character is moved */
   readonly kerning: ReadonlyMap<string, number>;
@@ -47,7 +48,18 @@ const reaches = new Map<string, Reach>();
 
 /** The letter for one character; a box for a character that the table lacks. */
 export function glyphOf(character: string): Glyph {
-  return glyphs.get(character) ?? remember(glyphs, character, parse(lineOf(character)));
+  return glyphs.get(character) ?? remember(glyphs, character, parse(character));
+}
+
+/** The letters of Latin-1 by their code points: most text is made of them, and a number is found sooner than a text. */
+const latin: (Glyph | undefined)[] = Array.from({ length: 256 }, () => undefined);
+
+/** The letter that starts at a place of a text; beyond the first 65,536 characters it takes two places. */
+export function glyphAt(text: string, place: number): Glyph {
+  const unit = text.charCodeAt(place);
+  if (unit < 256) return (latin[unit] ??= glyphOf(text.charAt(place)));
+  const pair = unit >= 0xd800 && unit <= 0xdbff;
+  return glyphOf(pair ? text.slice(place, place + 2) : text.charAt(place));
 }
 
 /** Its outline, taken apart. */
@@ -101,9 +113,10 @@ function indexLines(): void {
   }
 }
 
-function parse(line: string): Glyph {
-  const [, advance = '', kerning = '', outline = ''] = line.split('\t');
+function parse(character: string): Glyph {
+  const [, advance = '', kerning = '', outline = ''] = lineOf(character).split('\t');
   return {
+    character,
     advance: Number(advance),
     kerning: parseKerning(kerning),
     kerns: kerning !== '',

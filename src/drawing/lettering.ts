@@ -8,7 +8,7 @@ import {
   capHeight,
   contoursOf,
   descent,
-  glyphOf,
+  glyphAt,
   furthest,
   reachOf,
 } from './glyphs.js';
@@ -53,20 +53,14 @@ export function unitsBetween(text: string, from: number, to: number): number {
   let width = 0;
   let previous: Glyph | null = null;
   for (let i = from; i < to; ) {
-    const character = characterAt(text, i);
-    i += character.length;
-    const glyph = glyphOf(character);
+    const glyph = glyphAt(text, i);
+    const { character } = glyph;
     if (previous?.kerns) width += previous.kerning.get(character) ?? 0;
     width += glyph.advance;
+    i += character.length;
     previous = glyph;
   }
   return width;
-}
-
-/** One character, which is two code units long beyond the first 65,536. */
-function characterAt(text: string, i: number): string {
-  const unit = text.charCodeAt(i);
-  return unit < 0xd800 || unit > 0xdbff ? text.charAt(i) : text.slice(i, i + 2);
 }
 
 /**
@@ -95,13 +89,13 @@ export function letteringBox(lettering: Lettering): [Point, Point, Point, Point]
 }
 
 /** How far the letters reach along the baseline: some of the first and last reach beyond the width of the text. */
-function inkAlong({ characters, places, width }: Layout): Reach {
+function inkAlong({ letters, places, width }: Layout): Reach {
   let [left, right] = [0, width];
-  for (let i = 0; i < characters.length; i++) {
+  for (let i = 0; i < letters.length; i++) {
     const x = places[i]!;
     // most letters stand too far from both ends to matter, however far they reach
     if (x + furthest.left >= left && x + furthest.right <= right) continue;
-    const reach = reachOf(characters[i]!);
+    const reach = reachOf(letters[i]!.character);
     left = Math.min(left, x + reach.left);
     right = Math.max(right, x + reach.right);
   }
@@ -110,9 +104,9 @@ function inkAlong({ characters, places, width }: Layout): Reach {
 
 /** The outlines of a lettering in the drawing's own coordinates, to be filled by the non-zero winding rule. */
 export function letteringOutlines(lettering: Lettering): GlyphContour[] {
-  const { characters, places, width } = layOut(lettering.text);
+  const { letters, places, width } = layOut(lettering.text);
   const place = placer(lettering, width);
-  return characters.flatMap((character, i) => {
+  return letters.flatMap(({ character }, i) => {
     const shift = (point: Point) => place({ x: point.x + places[i]!, y: point.y });
     return contoursOf(character).map((contour) => ({
       start: shift(contour.start),
@@ -136,19 +130,17 @@ export interface SetText {
 export function letteringPath(lettering: Lettering): SetText {
   const layout = layOut(lettering.text);
   layout.path ??= pathOf(layout);
-  const { path, width } = layout;
-  return {
-    path,
-    scale: lettering.height / capHeight,
-    angle: lettering.angle,
-    origin: placer(lettering, width)({ x: 0, y: 0 }),
-  };
+  const { height, angle, at } = lettering;
+  const scale = height / capHeight;
+  const shift = shiftOf(lettering, layout.width) * scale;
+  const origin = { x: at.x - shift * Math.cos(angle), y: at.y - shift * Math.sin(angle) };
+  return { path: layout.path, scale, angle, origin };
 }
 
-function pathOf({ characters, places }: Layout): string {
+function pathOf({ letters, places }: Layout): string {
   const parts: string[] = [];
-  for (let i = 0; i < characters.length; i++) {
-    const { outline } = glyphOf(characters[i]!);
+  for (let i = 0; i < letters.length; i++) {
+    const { outline } = letters[i]!;
     if (outline !== '') parts.push(`M${places[i]!} 0`, outline);
   }
   // joined, not added up: it is copied into every drawing that has the text
@@ -161,7 +153,7 @@ export function letteringCurves(lettering: Lettering): Curve[] {
 }
 
 interface Layout {
-  readonly characters: readonly string[];
+  readonly letters: readonly Glyph[];
   /** where the origin of each stands on the baseline, in font units */
   readonly places: readonly number[];
   readonly width: number;
@@ -186,21 +178,21 @@ function layOut(text: string): Layout {
 }
 
 function layOutAnew(text: string): Layout {
-  const characters: string[] = [];
+  const letters: Glyph[] = [];
   const places: number[] = [];
   let x = 0;
   let previous: Glyph | null = null;
   for (let i = 0; i < text.length; ) {
-    const character = characterAt(text, i);
-    i += character.length;
-    const glyph = glyphOf(character);
+    const glyph = glyphAt(text, i);
+    const { character } = glyph;
     if (previous?.kerns) x += previous.kerning.get(character) ?? 0;
-    characters.push(character);
+    letters.push(glyph);
     places.push(x);
     x += glyph.advance;
+    i += character.length;
     previous = glyph;
   }
-  return { characters, places, width: x, path: null, ink: null };
+  return { letters, places, width: x, path: null, ink: null };
 }
 
 /** Takes a point of the laid out text, in font units, to its place in the drawing. */
