@@ -44,14 +44,19 @@ export class Extent {
   private isEmpty = true;
 
   takeIn(points: readonly Point[]): void {
+    let { minX, minY, maxX, maxY } = this;
     for (let i = 0; i < points.length; i++) {
-      const point = points[i]!;
-      this.minX = Math.min(this.minX, point.x);
-      this.minY = Math.min(this.minY, point.y);
-      this.maxX = Math.max(this.maxX, point.x);
-      this.maxY = Math.max(this.maxY, point.y);
-      this.isEmpty = false;
+      const { x, y } = points[i]!;
+      minX = x < minX ? x : minX;
+      minY = y < minY ? y : minY;
+      maxX = x > maxX ? x : maxX;
+      maxY = y > maxY ? y : maxY;
     }
+    this.minX = minX;
+    this.minY = minY;
+    this.maxX = maxX;
+    this.maxY = maxY;
+    if (points.length > 0) this.isEmpty = false;
   }
 
   /** Null as long as it has taken in nothing. */

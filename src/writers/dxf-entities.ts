@@ -31,21 +31,25 @@ export function entities(
   handles: Handles,
   owner: string,
 ): string {
-  const head = (type: string, layer: LayerName): string =>
-    `0\n${type}\n5\n${handles.next()}\n330\n${owner}\n100\nAcDbEntity\n8\n${layer}\n`;
+  const head = (type: string, layer: LayerName) => {
+    const behind = `\n330\n${owner}\n100\nAcDbEntity\n8\n${layer}\n`;
+    return () => `0\n${type}\n5\n${handles.next()}${behind}`;
+  };
   const written: string[] = [];
   const curves = curvesByLayer(drawing, style);
   for (const layer of layerNames) {
+    const lineHead = head('LWPOLYLINE', layer);
     for (const curve of curves.get(layer)!) {
       const vertices = distinctVertices(curve);
       if (vertices.length < 2) continue;
-      written.push(head('LWPOLYLINE', layer), polyline(layer, curve.closed, vertices));
+      written.push(lineHead(), polyline(layer, curve.closed, vertices));
     }
   }
   if (style.letteringAs === 'outlines') return written.join('');
+  const textHead = head('TEXT', 'lettering');
   for (const lettering of drawing.letterings) {
     const content = dxfText(lettering.text);
-    if (content !== '') written.push(head('TEXT', 'lettering'), text(lettering, content));
+    if (content !== '') written.push(textHead(), text(lettering, content));
   }
   return written.join('');
 }
