@@ -26,11 +26,20 @@ export function boundsOfPoints(points: readonly Point[]): Bounds | null {
   return extent.bounds();
 }
 
+/** A drawing's curves are measured with it, on each sheet, and with others of their kind. */
+const reachesOfArcs = new WeakMap<Curve, readonly Point[]>();
+
 /** The corners of a curve, and the points inside its arcs where they run level or upright. Most curves have no arc. */
 export function reachesOf(curve: Curve): readonly Point[] {
   const { vertices } = curve;
   for (let i = 0; i < vertices.length; i++) {
-    if (vertices[i]!.bulge !== 0) return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+    if (vertices[i]!.bulge === 0) continue;
+    let reaches = reachesOfArcs.get(curve);
+    if (!reaches) {
+      reaches = [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+      reachesOfArcs.set(curve, reaches);
+    }
+    return reaches;
   }
   return vertices;
 }
