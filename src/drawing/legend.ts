@@ -5,10 +5,10 @@ import type { Part } from './build.js';
 import { lettering, merge } from './build.js';
 import type { Drawing, Legend, Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
-import { ascenderPart, descenderPart, textWidth } from './lettering.js';
+import { ascenderPart, descenderPart } from './lettering.js';
 import type { Block } from './table.js';
 import { ruledTable, tableHeight } from './table.js';
-import { wrap } from './wrap.js';
+import { wrap, wrappedWidth } from './wrap.js';
 
 /** Space between two blocks, and between the drawing and what is below it, mm. */
 const blockGap = 4;
@@ -108,7 +108,7 @@ function paragraphs(texts: readonly string[], height: number, width: number): Pi
   const letterings = lines.map((text, i) =>
     lettering(text, { x: 0, y: -ascenderPart * height - i * pitch }, { height }),
   );
-  const widths = lines.map((text) => textWidth(text, height));
+  const widths = texts.map((text) => wrappedWidth(text, height, width));
   const block = { strokes: [], letterings };
   return pileOf({ ...block, width: Math.max(0, ...widths), height: lines.length * pitch });
 }

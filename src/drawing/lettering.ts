@@ -3,15 +3,7 @@ import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Lettering } from './drawing.js';
 import type { Glyph, GlyphContour, GlyphSegment, Reach } from './glyphs.js';
-import {
-  ascent,
-  capHeight,
-  contoursOf,
-  descent,
-  glyphAt,
-  furthest,
-  reachOf,
-} from './glyphs.js';
+import { ascent, capHeight, contoursOf, descent, glyphAt, furthest, reachOf } from './glyphs.js';
 
 export type { GlyphContour } from './glyphs.js';
 
@@ -52,7 +44,7 @@ export function inMillimetres(units: number, height: number): number {
 export function unitsBetween(text: string, from: number, to: number): number {
   let width = 0;
   let previous: Glyph | null = null;
-  for (let i = from; i < to; ) {
+  for (let i = from; i < to;) {
     const glyph = glyphAt(text, i);
     const { character } = glyph;
     if (previous?.kerns) width += previous.kerning.get(character) ?? 0;
@@ -182,7 +174,7 @@ function layOutAnew(text: string): Layout {
   const places: number[] = [];
   let x = 0;
   let previous: Glyph | null = null;
-  for (let i = 0; i < text.length; ) {
+  for (let i = 0; i < text.length;) {
     const glyph = glyphAt(text, i);
     const { character } = glyph;
     if (previous?.kerns) x += previous.kerning.get(character) ?? 0;

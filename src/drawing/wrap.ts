@@ -1,10 +1,12 @@
 /** Breaking text into lines that are no wider than a given width. */
-import { inMillimetres, printable, textWidth, unitsBetween } from './lettering.js';
+import { inMillimetres, printable, unitsBetween } from './lettering.js';
 
 interface Wrapped {
   readonly height: number;
   readonly width: number;
   readonly lines: readonly string[];
+  /** of the longest line, in font units */
+  readonly units: number;
 }
 
 /** A text by its words. */
@@ -29,14 +31,23 @@ const mostAnswers = 50;
  * and again until they fit their pages, so each answer is kept, and each word is measured once.
  */
 export function wrap(text: string, height: number, width: number): readonly string[] {
+  return wrapped(text, height, width).lines;
+}
+
+/** How wide the longest of the same lines is. */
+export function wrappedWidth(text: string, height: number, width: number): number {
+  return inMillimetres(wrapped(text, height, width).units, height);
+}
+
+function wrapped(text: string, height: number, width: number): Wrapped {
   const words = wordsOf(text);
   const { answers } = words;
   for (const answer of answers)
-    if (answer.width === width && answer.height === height) return answer.lines;
-  const lines = linesOf(words, height, width);
+    if (answer.width === width && answer.height === height) return answer;
+  const answer = wrappedAnew(words, height, width);
   if (answers.length >= mostAnswers) answers.length = 0;
-  answers.push({ height, width, lines });
-  return lines;
+  answers.push(answer);
+  return answer;
 }
 
 function wordsOf(text: string): Words {
@@ -51,7 +62,12 @@ function wordsOf(text: string): Words {
 /** Any other white space counts as a blank, but for the one that keeps words together. */
 function spaced(text: string): string {
   const clean = printable(text.replaceAll(/[^\S\u00a0 ]/g, ' '));
-  return /^ |  | $/.test(clean) ? clean.split(' ').filter((word) => word !== '').join(' ') : clean;
+  return /^ |  | $/.test(clean)
+    ? clean
+        .split(' ')
+        .filter((word) => word !== '')
+        .join(' ')
+    : clean;
 }
 
 function takenApart(text: string): Words {
@@ -66,34 +82,37 @@ function takenApart(text: string): Words {
   return { text, ends, units, answers: [] };
 }
 
-function linesOf({ text, ends, units }: Words, height: number, width: number): string[] {
-  const space = textWidth(' ', height);
+function wrappedAnew({ text, ends, units }: Words, height: number, width: number): Wrapped {
+  const blank = unitsBetween(' ', 0, 1);
+  const fits = (needed: number): boolean => inMillimetres(needed, height) <= width;
   const lines: string[] = [];
+  let longest = 0;
   // the line that isn't full yet: where it begins and ends in the text, and how wide it is
   let [start, end, reached] = [0, 0, Infinity];
   const add = (from: number, to: number, needed: number, broken: boolean): void => {
     // the letters don't kern with a space: widths add up
-    reached += space + needed;
-    if (broken || !(reached <= width)) {
+    reached += blank + needed;
+    if (broken || !fits(reached)) {
       if (end > 0) lines.push(text.slice(start, end));
       start = from;
       reached = needed;
     }
     end = to;
+    longest = Math.max(longest, reached);
   };
   for (let i = 0, from = 0; i < ends.length; i++) {
     const to = ends[i]!;
-    const needed = inMillimetres(units[i]!, height);
-    if (needed <= width) add(from, to, needed, false);
+    const needed = units[i]!;
+    if (fits(needed)) add(from, to, needed, false);
     else {
-      piecesOf(text, from, to, (at) => inMillimetres(at, height) <= width).forEach((piece, n) => {
-        add(piece.from, piece.to, inMillimetres(piece.units, height), n > 0);
+      piecesOf(text, from, to, fits).forEach((piece, n) => {
+        add(piece.from, piece.to, piece.units, n > 0);
       });
     }
     from = to + 1;
   }
   lines.push(text.slice(start, end));
-  return lines;
+  return { height, width, lines, units: longest };
 }
 
 interface Piece {
