@@ -54,17 +54,21 @@ export class Extent {
 
   takeIn(points: readonly Point[]): void {
     let { minX, minY, maxX, maxY } = this;
+    let sum = 0;
     for (let i = 0; i < points.length; i++) {
       const { x, y } = points[i]!;
       minX = x < minX ? x : minX;
       minY = y < minY ? y : minY;
       maxX = x > maxX ? x : maxX;
       maxY = y > maxY ? y : maxY;
+      sum += x + y;
     }
-    this.minX = minX;
-    this.minY = minY;
-    this.maxX = maxX;
-    this.maxY = maxY;
+    // what is no number is passed over above: it must spoil the whole, as no comparison moves NaN again
+    const isSpoilt = Number.isNaN(sum);
+    this.minX = isSpoilt ? NaN : minX;
+    this.minY = isSpoilt ? NaN : minY;
+    this.maxX = isSpoilt ? NaN : maxX;
+    this.maxY = isSpoilt ? NaN : maxY;
     if (points.length > 0) this.isEmpty = false;
   }
 
