@@ -112,8 +112,14 @@ function addedUp(vessel: Vessel, dips: readonly number[]): number[] {
   return litres;
 }
 
+/** Below a level above the axis a round vessel holds what it doesn't hold below the opposite one, which is a place too. */
 function integrated(vessel: Vessel, dips: readonly number[]): number[] {
-  return dips.map(lyingLitres(withKnownRadii(vessel)));
+  const litres = lyingLitres(withKnownRadii(vessel));
+  if (vessel.spec.staves.inside !== 'hollowed') return dips.map(litres);
+  const lower = dips.slice(0, places / 2 + 1).map(litres);
+  const whole = litres(dips[places]!);
+  const upper = lower.slice(0, -1).map((below) => whole - below);
+  return [...lower, ...upper.reverse()];
 }
 
 /** The integral asks for the same heights at every level: each is worked out once. */

@@ -17,12 +17,14 @@ export function volumeBelow(inside: LyingInside, section: Section, level: number
     const r = radius(height);
     return r * r * section.areaBelow(level / r);
   };
+  // where the vessel's lowest line meets the level is one of the stops: between two of them all is dry or nothing is
+  const isDry = (height: number): boolean => level <= -section.below * radius(height);
   const halves = [
     [from, widest],
     [widest, to],
   ] as const;
   return halves.reduce(
-    (sum, [a, b]) => sum + integrateSmooth(wet, stopsOf(radius, a, b, section, level)),
+    (sum, [a, b]) => sum + integrateSmooth(wet, isDry, stopsOf(radius, a, b, section, level)),
     0,
   );
 }
@@ -45,7 +47,16 @@ function stopsOf(
 }
 
 /** Eight panels hold the law of a circle's crown, a power of 3/2, to 1e-8 of the whole; the many spans of a polygon share them. */
-function integrateSmooth(f: (height: number) => number, stops: readonly number[]): number {
+function integrateSmooth(
+  f: (height: number) => number,
+  isNothing: (height: number) => boolean,
+  stops: readonly number[],
+): number {
   const panels = Math.ceil(8 / (stops.length - 1));
-  return stops.slice(1).reduce((sum, to, i) => sum + integrate(f, stops[i]!, to, panels), 0);
+  let sum = 0;
+  for (let i = 0; i + 1 < stops.length; i++) {
+    const [from, to] = [stops[i]!, stops[i + 1]!];
+    if (!isNothing((from + to) / 2)) sum += integrate(f, from, to, panels);
+  }
+  return sum;
 }

@@ -22,3 +22,13 @@ export function drawingBounds(part: Part): Bounds {
   measured.set(part, bounds);
   return bounds;
 }
+
+/** Spares measuring a drawing that is put together of parts whose bounds are known. */
+export function rememberBounds(whole: Part, parts: readonly Bounds[]): void {
+  measured.set(whole, {
+    minX: Math.min(...parts.map(({ minX }) => minX)),
+    minY: Math.min(...parts.map(({ minY }) => minY)),
+    maxX: Math.max(...parts.map(({ maxX }) => maxX)),
+    maxY: Math.max(...parts.map(({ maxY }) => maxY)),
+  });
+}

@@ -16,11 +16,20 @@ export interface GlyphContour {
 
 /** A letter in font units, y up, its origin at the left end of its baseline. */
 export interface Glyph {
+  readonly character: string;
   readonly advance: number;
   /** by how much a following character is moved */
   readonly kerning: ReadonlyMap<string, number>;
+  /** whether there is any */
+  readonly kerns: boolean;
   /** relative path commands as in SVG, but y up */
   readonly outline: string;
+}
+
+/** How far a letter reaches to either side of its origin, in font units. */
+export interface Reach {
+  readonly left: number;
+  readonly right: number;
 }
 
 /** Height of the capitals (H and E) in font units. */
@@ -28,21 +37,56 @@ export const capHeight = 1493;
 /** The highest and lowest point of any letter in the table, in font units: accented capitals, and g with a cedilla. */
 export const ascent = 2002;
 export const descent = 511;
+/** The furthest that any letter reaches to either side of its origin. */
+export const furthest: Reach = { left: -375, right: 2636 };
 
 const missing = '';
 const lines = new Map<string, string>();
 const glyphs = new Map<string, Glyph>();
 const contours = new Map<string, GlyphContour[]>();
+const reaches = new Map<string, Reach>();
 
 /** The letter for one character; a box for a character that the table lacks. */
 export function glyphOf(character: string): Glyph {
-  return glyphs.get(character) ?? remember(glyphs, character, parse(lineOf(character)));
+  return glyphs.get(character) ?? remember(glyphs, character, parse(character));
+}
+
+/** The letters of Latin-1 by their code points: most text is made of them, and a number is found sooner than a text. */
+const latin: (Glyph | undefined)[] = Array.from({ length: 256 }, () => undefined);
+
+/** The letter that starts at a place of a text; beyond the first 65,536 characters it takes two places. */
+export function glyphAt(text: string, place: number): Glyph {
+  const unit = text.charCodeAt(place);
+  if (unit < 256) return (latin[unit] ??= glyphOf(text.charAt(place)));
+  const pair = unit >= 0xd800 && unit <= 0xdbff;
+  return glyphOf(pair ? text.slice(place, place + 2) : text.charAt(place));
 }
 
 /** Its outline, taken apart. */
 export function contoursOf(character: string): readonly GlyphContour[] {
   const known = contours.get(character);
   return known ?? remember(contours, character, parseOutline(glyphOf(character).outline));
+}
+
+/** How far its outline reaches; some reach beyond their own advance width. */
+export function reachOf(character: string): Reach {
+  return reaches.get(character) ?? remember(reaches, character, measure(contoursOf(character)));
+}
+
+function measure(all: readonly GlyphContour[]): Reach {
+  let [left, right] = [0, 0];
+  const takeIn = ({ x }: Point): void => {
+    if (x < left) left = x;
+    if (x > right) right = x;
+  };
+  for (const { start, segments } of all) {
+    takeIn(start);
+    for (const { control, to } of segments) {
+      if (control) takeIn(control);
+      takeIn(to);
+    }
+  }
+  return { left, right };
 }
 
 function remember<T>(known: Map<string, T>, key: string, value: T): T {
@@ -69,9 +113,15 @@ function indexLines(): void {
   }
 }
 
-function parse(line: string): Glyph {
-  const [, advance = '', kerning = '', outline = ''] = line.split('\t');
-  return { advance: Number(advance), kerning: parseKerning(kerning), outline };
+function parse(character: string): Glyph {
+  const [, advance = '', kerning = '', outline = ''] = lineOf(character).split('\t');
+  return {
+    character,
+    advance: Number(advance),
+    kerning: parseKerning(kerning),
+    kerns: kerning !== '',
+    outline,
+  };
 }
 
 function parseKerning(text: string): Map<string, number> {

@@ -1,14 +1,14 @@
 /** Notes and tables set as lettering and rules: below a drawing, or as a block for a sheet of paper. */
 import { translate } from '../geometry/transform.js';
-import { drawingBounds } from './bounds.js';
+import { drawingBounds, rememberBounds } from './bounds.js';
 import type { Part } from './build.js';
 import { lettering, merge } from './build.js';
 import type { Drawing, Legend, Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
-import { ascenderPart, descenderPart, textWidth } from './lettering.js';
+import { ascenderPart, descenderPart } from './lettering.js';
 import type { Block } from './table.js';
 import { ruledTable, tableHeight } from './table.js';
-import { wrap } from './wrap.js';
+import { wrap, wrappedWidth } from './wrap.js';
 
 /** Space between two blocks, and between the drawing and what is below it, mm. */
 const blockGap = 4;
@@ -22,9 +22,14 @@ const widest = 400;
  * of text and no table is wider than `width` mm, unless a table has more columns than letters would fit.
  */
 export function legendBlock(legend: Legend, width: number): Block {
+  const block = legendPile(legend, width);
+  return { ...setDown(block, 0, 0), width: block.width, height: block.height };
+}
+
+function legendPile({ notes, tables }: Legend, width: number): Pile {
   return stack([
-    paragraphs(legend.notes, heights.normal, width),
-    ...legend.tables.map((table) => titledTable(table, width)),
+    paragraphs(notes, heights.normal, width),
+    ...tables.map((table) => titledTable(table, width)),
   ]);
 }
 
@@ -62,26 +67,50 @@ export function withLegend(drawing: Drawing, options: { readonly width?: number 
   const block = stack([
     paragraphs([drawing.title], heights.title, width),
     paragraphs([drawing.subject], heights.heading, width),
-    legendBlock(drawing.legend, width),
+    legendPile(drawing.legend, width),
   ]);
-  const placed = movePart(block, bounds.minX, bounds.minY - drawingGap);
-  return { ...drawing, ...merge(drawing, placed), legend: { notes: [], tables: [] } };
+  const placed = setDown(block, bounds.minX, bounds.minY - drawingGap);
+  const whole = { ...drawing, ...merge(drawing, placed), legend: { notes: [], tables: [] } };
+  // what was measured before isn't measured again
+  if (placed.letterings.length > 0) rememberBounds(whole, [bounds, drawingBounds(placed)]);
+  return whole;
 }
 
-function titledTable(table: Table, width: number): Block {
+/** Blocks below each other that nothing is moved for yet: each would be once in every pile that it is part of. */
+interface Pile {
+  readonly blocks: readonly { readonly block: Part; readonly down: number }[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What is piled up, with its top left corner where it belongs. */
+function setDown({ blocks }: Pile, x: number, y: number): Part {
+  return merge(
+    ...blocks.map(({ block, down }) =>
+      x === 0 && y === down ? block : movePart(block, x, y - down),
+    ),
+  );
+}
+
+function pileOf({ strokes, letterings, width, height }: Block): Pile {
+  return { blocks: [{ block: { strokes, letterings }, down: 0 }], width, height };
+}
+
+function titledTable(table: Table, width: number): Pile {
   const title = paragraphs([table.title], heights.heading, width);
-  return stack([title, ruledTable(table, width)], titleGap);
+  return stack([title, pileOf(ruledTable(table, width))], titleGap);
 }
 
 /** Each text starts on a line of its own and is wrapped to the width. */
-function paragraphs(texts: readonly string[], height: number, width: number): Block {
+function paragraphs(texts: readonly string[], height: number, width: number): Pile {
   const lines = linesOf(texts, height, width);
   const pitch = pitchOf(height);
   const letterings = lines.map((text, i) =>
     lettering(text, { x: 0, y: -ascenderPart * height - i * pitch }, { height }),
   );
-  const widths = lines.map((text) => textWidth(text, height));
-  return { strokes: [], letterings, width: Math.max(0, ...widths), height: lines.length * pitch };
+  const widths = texts.map((text) => wrappedWidth(text, height, width));
+  const block = { strokes: [], letterings };
+  return pileOf({ ...block, width: Math.max(0, ...widths), height: lines.length * pitch });
 }
 
 function linesOf(texts: readonly string[], height: number, width: number): string[] {
@@ -90,16 +119,17 @@ function linesOf(texts: readonly string[], height: number, width: number): strin
 
 const pitchOf = (height: number): number => (ascenderPart + descenderPart) * height;
 
-function stack(blocks: readonly Block[], gap = blockGap): Block {
-  const filled = blocks.filter((block) => block.height > 0);
+function stack(piles: readonly Pile[], gap = blockGap): Pile {
+  const blocks: { block: Part; down: number }[] = [];
   let [width, height] = [0, 0];
-  const placed = filled.map((block) => {
+  for (const pile of piles) {
+    if (!(pile.height > 0)) continue;
     const top = height === 0 ? 0 : height + gap;
-    width = Math.max(width, block.width);
-    height = top + block.height;
-    return top === 0 ? block : movePart(block, 0, -top);
-  });
-  return { ...merge(...placed), width, height };
+    width = Math.max(width, pile.width);
+    height = top + pile.height;
+    for (const { block, down } of pile.blocks) blocks.push({ block, down: top + down });
+  }
+  return { blocks, width, height };
 }
 
 /** The same part elsewhere. */
@@ -111,7 +141,8 @@ export function movePart(part: Part, dx: number, dy: number): Part {
 }
 
 function moveLettering(lettering: Lettering, dx: number, dy: number): Lettering {
+  const { text, height, align, angle, leader } = lettering;
   const at = { x: lettering.at.x + dx, y: lettering.at.y + dy };
-  const moved = { ...lettering, at };
-  return lettering.leader ? { ...moved, leader: translate(lettering.leader, dx, dy) } : moved;
+  const moved = { text, at, height, align, angle };
+  return leader ? { ...moved, leader: translate(leader, dx, dy) } : moved;
 }

@@ -2,8 +2,8 @@
 import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Lettering } from './drawing.js';
-import type { Glyph, GlyphContour, GlyphSegment } from './glyphs.js';
-import { ascent, capHeight, contoursOf, descent, glyphOf } from './glyphs.js';
+import type { Glyph, GlyphContour, GlyphSegment, Reach } from './glyphs.js';
+import { ascent, capHeight, contoursOf, descent, glyphAt, furthest, reachOf } from './glyphs.js';
 
 export type { GlyphContour } from './glyphs.js';
 
@@ -14,8 +14,9 @@ export const ascenderPart = ascent / capHeight;
 /** Outlines as `Curve`s keep within this of the letters' true curves, mm. */
 const flatness = 0.02;
 
-/** Most text: nothing in it to compose, drop or replace. */
-const plain = /^[ -~]*$/;
+/** Nearly all text: nothing in it to compose, drop or replace. */
+const plain =
+  /^[ -~\u00a0-\u00ac\u00ae-\u02ff\u2010-\u2027\u2030-\u205e\u2190-\u21ff\u2200-\u22ff]*$/;
 
 /**
  * The text as it is drawn and written to files: composed characters (NFC), no control or formatting characters, no
@@ -31,7 +32,27 @@ export function printable(text: string): string {
 
 /** Width in mm of a line of text whose capitals are `height` mm high, kerning included. */
 export function textWidth(text: string, height: number): number {
-  return (layOut(text).width * height) / capHeight;
+  return inMillimetres(layOut(text).width, height);
+}
+
+/** Font units as mm, in lettering whose capitals are `height` mm high. */
+export function inMillimetres(units: number, height: number): number {
+  return (units * height) / capHeight;
+}
+
+/** How wide a part of a `printable` text is in font units; what is measured is not kept, as it is by `textWidth`. */
+export function unitsBetween(text: string, from: number, to: number): number {
+  let width = 0;
+  let previous: Glyph | null = null;
+  for (let i = from; i < to;) {
+    const glyph = glyphAt(text, i);
+    const { character } = glyph;
+    if (previous?.kerns) width += previous.kerning.get(character) ?? 0;
+    width += glyph.advance;
+    i += character.length;
+    previous = glyph;
+  }
+  return width;
 }
 
 /**
@@ -40,34 +61,45 @@ export function textWidth(text: string, height: number): number {
  */
 export function letteringBox(lettering: Lettering): [Point, Point, Point, Point] {
   const layout = layOut(lettering.text);
-  const { width } = layout;
   const { left, right } = (layout.ink ??= inkAlong(layout));
-  const place = placer(lettering, width);
+  const { height, angle, at } = lettering;
+  const scale = height / capHeight;
+  const shift = shiftOf(lettering, layout.width);
+  // `placer` for four points at once
+  const cos = Math.cos(angle) * scale;
+  const sin = Math.sin(angle) * scale;
+  const leftX = at.x + (left - shift) * cos;
+  const leftY = at.y + (left - shift) * sin;
+  const rightX = at.x + (right - shift) * cos;
+  const rightY = at.y + (right - shift) * sin;
   return [
-    place({ x: left, y: -descent }),
-    place({ x: right, y: -descent }),
-    place({ x: right, y: ascent }),
-    place({ x: left, y: ascent }),
+    { x: leftX + descent * sin, y: leftY - descent * cos },
+    { x: rightX + descent * sin, y: rightY - descent * cos },
+    { x: rightX - ascent * sin, y: rightY + ascent * cos },
+    { x: leftX - ascent * sin, y: leftY + ascent * cos },
   ];
 }
 
-/** How far the letters reach along the baseline: some reach beyond their own width. */
-function inkAlong({ letters, width }: Layout): Reach {
-  const reach = { left: 0, right: width };
-  for (const { character, x } of letters) {
-    const ink = inkOf(character);
-    reach.left = Math.min(reach.left, x + ink.left);
-    reach.right = Math.max(reach.right, x + ink.right);
+/** How far the letters reach along the baseline: some of the first and last reach beyond the width of the text. */
+function inkAlong({ letters, places, width }: Layout): Reach {
+  let [left, right] = [0, width];
+  for (let i = 0; i < letters.length; i++) {
+    const x = places[i]!;
+    // most letters stand too far from both ends to matter, however far they reach
+    if (x + furthest.left >= left && x + furthest.right <= right) continue;
+    const reach = reachOf(letters[i]!.character);
+    left = Math.min(left, x + reach.left);
+    right = Math.max(right, x + reach.right);
   }
-  return reach;
+  return { left, right };
 }
 
 /** The outlines of a lettering in the drawing's own coordinates, to be filled by the non-zero winding rule. */
 export function letteringOutlines(lettering: Lettering): GlyphContour[] {
-  const { letters, width } = layOut(lettering.text);
+  const { letters, places, width } = layOut(lettering.text);
   const place = placer(lettering, width);
-  return letters.flatMap(({ character, x }) => {
-    const shift = (point: Point) => place({ x: point.x + x, y: point.y });
+  return letters.flatMap(({ character }, i) => {
+    const shift = (point: Point) => place({ x: point.x + places[i]!, y: point.y });
     return contoursOf(character).map((contour) => ({
       start: shift(contour.start),
       segments: contour.segments.map(({ control, to }) =>
@@ -90,20 +122,18 @@ export interface SetText {
 export function letteringPath(lettering: Lettering): SetText {
   const layout = layOut(lettering.text);
   layout.path ??= pathOf(layout);
-  const { path, width } = layout;
-  return {
-    path,
-    scale: lettering.height / capHeight,
-    angle: lettering.angle,
-    origin: placer(lettering, width)({ x: 0, y: 0 }),
-  };
+  const { height, angle, at } = lettering;
+  const scale = height / capHeight;
+  const shift = shiftOf(lettering, layout.width) * scale;
+  const origin = { x: at.x - shift * Math.cos(angle), y: at.y - shift * Math.sin(angle) };
+  return { path: layout.path, scale, angle, origin };
 }
 
-function pathOf({ letters }: Layout): string {
+function pathOf({ letters, places }: Layout): string {
   const parts: string[] = [];
-  for (const { character, x } of letters) {
-    const { outline } = glyphOf(character);
-    if (outline !== '') parts.push('M', String(x), ' 0', outline);
+  for (let i = 0; i < letters.length; i++) {
+    const { outline } = letters[i]!;
+    if (outline !== '') parts.push(`M${places[i]!} 0`, outline);
   }
   // joined, not added up: it is copied into every drawing that has the text
   return parts.join('');
@@ -115,51 +145,52 @@ export function letteringCurves(lettering: Lettering): Curve[] {
 }
 
 interface Layout {
-  readonly letters: readonly { readonly character: string; readonly x: number }[];
+  readonly letters: readonly Glyph[];
+  /** where the origin of each stands on the baseline, in font units */
+  readonly places: readonly number[];
   readonly width: number;
   /** what `letteringPath` answers, once it has been asked for */
-  path?: string;
+  path: string | null;
   /** likewise, for `letteringBox` */
-  ink?: Reach;
-}
-
-interface Reach {
-  readonly left: number;
-  readonly right: number;
+  ink: Reach | null;
 }
 
 const layouts = new Map<string, Layout>();
 /** Far more than the texts of one vessel's drawings; past it the store starts anew. */
 const mostLayouts = 4000;
 
-/** Where each letter's origin stands on the baseline, in font units. The same texts are measured, set and drawn again. */
+/** A text's letters along the baseline. The same texts are measured, set and drawn again. */
 function layOut(text: string): Layout {
   const known = layouts.get(text);
   if (known) return known;
   if (layouts.size >= mostLayouts) layouts.clear();
-  const layout = layOutAnew(text);
+  const layout = layOutAnew(printable(text));
   layouts.set(text, layout);
   return layout;
 }
 
 function layOutAnew(text: string): Layout {
-  const letters: { character: string; x: number }[] = [];
+  const letters: Glyph[] = [];
+  const places: number[] = [];
   let x = 0;
-  let previous: Glyph | undefined;
-  for (const character of printable(text)) {
-    const glyph = glyphOf(character);
-    x += previous?.kerning.get(character) ?? 0;
-    letters.push({ character, x });
+  let previous: Glyph | null = null;
+  for (let i = 0; i < text.length;) {
+    const glyph = glyphAt(text, i);
+    const { character } = glyph;
+    if (previous?.kerns) x += previous.kerning.get(character) ?? 0;
+    letters.push(glyph);
+    places.push(x);
     x += glyph.advance;
+    i += character.length;
     previous = glyph;
   }
-  return { letters, width: x };
+  return { letters, places, width: x, path: null, ink: null };
 }
 
 /** Takes a point of the laid out text, in font units, to its place in the drawing. */
 function placer(lettering: Lettering, width: number): (point: Point) => Point {
   const scale = lettering.height / capHeight;
-  const shift = { left: 0, centre: width / 2, right: width }[lettering.align];
+  const shift = shiftOf(lettering, width);
   const cos = Math.cos(lettering.angle) * scale;
   const sin = Math.sin(lettering.angle) * scale;
   return ({ x, y }) => ({
@@ -168,19 +199,10 @@ function placer(lettering: Lettering, width: number): (point: Point) => Point {
   });
 }
 
-const inks = new Map<string, { left: number; right: number }>();
-
-/** How far a letter's outline reaches to either side of its origin; some reach beyond their own advance width. */
-function inkOf(character: string): { left: number; right: number } {
-  const known = inks.get(character);
-  if (known) return known;
-  const xs = contoursOf(character).flatMap(({ start, segments }) => [
-    start.x,
-    ...segments.flatMap(({ control, to }) => (control ? [control.x, to.x] : [to.x])),
-  ]);
-  const ink = { left: Math.min(0, ...xs), right: Math.max(0, ...xs) };
-  inks.set(character, ink);
-  return ink;
+/** How far along the text its anchor stands, in font units. */
+function shiftOf({ align }: Lettering, width: number): number {
+  if (align === 'left') return 0;
+  return align === 'centre' ? width / 2 : width;
 }
 
 function flatten(contour: GlyphContour): Curve {

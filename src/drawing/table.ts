@@ -1,7 +1,7 @@
 /** A ruled table: columns as wide as their text, narrowed and wrapped where the whole would be too wide. */
 import { line, polygon } from '../geometry/curve.js';
 import type { Part } from './build.js';
-import { lettering, strokes } from './build.js';
+import { strokes } from './build.js';
 import type { Lettering, Table } from './drawing.js';
 import { heights } from './heights.js';
 import { ascenderPart, descenderPart, textWidth } from './lettering.js';
@@ -46,24 +46,35 @@ function rowPadding({ close }: Table): number {
   return close ? closePadding : padding;
 }
 
-function laidOut(table: Table, width: number) {
-  const rows = [table.headings, ...table.rows];
-  const columns = columnWidths(rows, table.headings.length, width);
-  const wrapped = rows.map((row) =>
+interface LaidOut {
+  readonly columns: readonly number[];
+  readonly wrapped: readonly (readonly (readonly string[])[])[];
+}
+
+/** A table is measured, tried in several widths and set; in most of them it has its natural columns. */
+const laidOuts = new WeakMap<Table, Map<number, LaidOut>>();
+const naturals = new WeakMap<Table, readonly number[]>();
+
+function laidOut(table: Table, width: number): LaidOut {
+  let answers = laidOuts.get(table);
+  if (!answers) laidOuts.set(table, (answers = new Map()));
+  let answer = answers.get(width);
+  if (!answer) answers.set(width, (answer = laidOutAnew(table, width)));
+  return answer;
+}
+
+function laidOutAnew(table: Table, width: number): LaidOut {
+  const columns = columnWidths(table, width);
+  const wrapped = [table.headings, ...table.rows].map((row) =>
     columns.map((column, i) => wrap(row[i] ?? '', height, column - 2 * padding)),
   );
   return { columns, wrapped };
 }
 
 /** Natural widths; if they are too much together, the widest columns share what the others leave. */
-function columnWidths(
-  rows: readonly (readonly string[])[],
-  count: number,
-  width: number,
-): number[] {
-  const natural = Array.from({ length: count }, (_, i) =>
-    Math.max(...rows.map((row) => textWidth(row[i] ?? '', height) + 2 * padding + 0.01)),
-  );
+function columnWidths(table: Table, width: number): number[] {
+  let natural = naturals.get(table);
+  if (!natural) naturals.set(table, (natural = naturalWidths(table)));
   let left = width;
   let open = natural.length;
   const widths = [...natural];
@@ -73,6 +84,14 @@ function columnWidths(
     open -= 1;
   }
   return widths;
+}
+
+function naturalWidths({ headings, rows }: Table): number[] {
+  return headings.map((heading, i) => {
+    let most = textWidth(heading, height);
+    for (const row of rows) most = Math.max(most, textWidth(row[i] ?? '', height));
+    return most + 2 * padding + 0.01;
+  });
 }
 
 function rowHeight(row: readonly (readonly string[])[], above: number): number {
@@ -99,7 +118,7 @@ function cell(
   lines.forEach((text, i) => {
     if (text === '') return;
     const y = top - ascenderPart * height - i * pitch;
-    written.push(lettering(text, { x, y }, { height, align }));
+    written.push({ text, at: { x, y }, height, align, angle: 0 });
   });
   return written;
 }

@@ -51,6 +51,7 @@ export function meetsRectangle(curve: Curve, area: Bounds): boolean {
  * straight segment, and loses no digits on a nearly straight one.
  */
 function crossSegment(segment: Segment, through: Point, direction: Point): Point[] {
+  if (isBeyond(segment, through, direction)) return [];
   const { from, fromTangent, curvature } = segment;
   const normal = leftNormal(fromTangent);
   const near = along(through, direction, dot(minus(from, through), direction));
@@ -63,6 +64,14 @@ function crossSegment(segment: Segment, through: Point, direction: Point): Point
   const q = b + (b < 0 ? -1 : 1) * Math.sqrt(Math.max(0, discriminant));
   const reaches = [c / q, ...(curvature === 0 ? [] : [q / curvature])].filter(Number.isFinite);
   return reaches.map((s) => along(near, direction, s)).filter((point) => isWithin(segment, point));
+}
+
+/** A quick no: both ends lie further to the same side of the line than any point of the segment lies from the nearer end. */
+function isBeyond({ from, to, length }: Segment, through: Point, direction: Point): boolean {
+  const reach = length / 2 + 2 * coincident;
+  const start = (from.y - through.y) * direction.x - (from.x - through.x) * direction.y;
+  const end = (to.y - through.y) * direction.x - (to.x - through.x) * direction.y;
+  return (start > reach && end > reach) || (start < -reach && end < -reach);
 }
 
 /** Whether a point of the segment's circle or line lies between its ends. */

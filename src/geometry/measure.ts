@@ -26,11 +26,20 @@ export function boundsOfPoints(points: readonly Point[]): Bounds | null {
   return extent.bounds();
 }
 
+/** A drawing's curves are measured with it, on each sheet, and with others of their kind. */
+const reachesOfArcs = new WeakMap<Curve, readonly Point[]>();
+
 /** The corners of a curve, and the points inside its arcs where they run level or upright. Most curves have no arc. */
 export function reachesOf(curve: Curve): readonly Point[] {
   const { vertices } = curve;
   for (let i = 0; i < vertices.length; i++) {
-    if (vertices[i]!.bulge !== 0) return [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+    if (vertices[i]!.bulge === 0) continue;
+    let reaches = reachesOfArcs.get(curve);
+    if (!reaches) {
+      reaches = [...vertices, ...segmentsOf(curve).flatMap(extremes)];
+      reachesOfArcs.set(curve, reaches);
+    }
+    return reaches;
   }
   return vertices;
 }
@@ -44,14 +53,23 @@ export class Extent {
   private isEmpty = true;
 
   takeIn(points: readonly Point[]): void {
+    let { minX, minY, maxX, maxY } = this;
+    let sum = 0;
     for (let i = 0; i < points.length; i++) {
-      const point = points[i]!;
-      this.minX = Math.min(this.minX, point.x);
-      this.minY = Math.min(this.minY, point.y);
-      this.maxX = Math.max(this.maxX, point.x);
-      this.maxY = Math.max(this.maxY, point.y);
-      this.isEmpty = false;
+      const { x, y } = points[i]!;
+      minX = x < minX ? x : minX;
+      minY = y < minY ? y : minY;
+      maxX = x > maxX ? x : maxX;
+      maxY = y > maxY ? y : maxY;
+      sum += x + y;
     }
+    // what is no number is passed over above: it must spoil the whole, as no comparison moves NaN again
+    const isSpoilt = Number.isNaN(sum);
+    this.minX = isSpoilt ? NaN : minX;
+    this.minY = isSpoilt ? NaN : minY;
+    this.maxX = isSpoilt ? NaN : maxX;
+    this.maxY = isSpoilt ? NaN : maxY;
+    if (points.length > 0) this.isEmpty = false;
   }
 
   /** Null as long as it has taken in nothing. */

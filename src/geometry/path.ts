@@ -26,14 +26,13 @@ export function pathAlong(curve: SmoothCurve, from: number, to: number): Path {
     throw new RangeError('path: the range is not finite');
   }
   if (from === to) throw new RangeError('path: the range is empty');
-  const parameter = (fraction: number) => (fraction === 1 ? to : from + fraction * (to - from));
   const at = (fraction: number): Point => {
-    const point = curve.at(parameter(fraction));
+    const point = curve.at(fraction === 1 ? to : from + fraction * (to - from));
     if (!Number.isFinite(point.x + point.y)) throw new RangeError('path: a point is not finite');
     return point;
   };
   const place = (fraction: number): Place => {
-    const { x, y } = curve.tangent(parameter(fraction));
+    const { x, y } = curve.tangent(fraction === 1 ? to : from + fraction * (to - from));
     if (!Number.isFinite(x + y) || (x === 0 && y === 0)) throw new RangeError('path: no tangent');
     return { point: at(fraction), tangent: unit(to < from ? { x: -x, y: -y } : { x, y }) };
   };

@@ -34,23 +34,23 @@ function isNear(arc: Segment, point: Point, target: number): boolean {
 
 /** The bulge whose largest distance from the path is least; null when that is clearly too large. */
 function closestBulge(path: Path, from: Point, to: Point, target: number): number | null {
-  const points = Array.from({ length: searchSamples }, (_, i) =>
-    path.at((i + 0.5) / searchSamples),
-  );
+  const points: Point[] = [];
+  for (let i = 0; i < searchSamples; i++) points.push(path.at((i + 0.5) / searchSamples));
   const middle = points[(searchSamples - 1) / 2]!;
   const [first, second] = [minus(middle, from), minus(to, middle)];
   const guess = Math.tan(Math.atan2(cross(first, second), dot(first, second)) / 2);
   const errors = offsets(points, from, to, guess);
   const chord = minus(to, from);
+  const square = dot(chord, chord);
   // raising an arc by 1 mm in the middle raises it by this much elsewhere
-  const weights = points.map((point) => {
-    const fraction = dot(minus(point, from), chord) / dot(chord, chord);
+  const weights = points.map(({ x, y }) => {
+    const fraction = ((x - from.x) * chord.x + (y - from.y) * chord.y) / square;
     return Math.max(0.1, 4 * fraction * (1 - fraction));
   });
   const { shift, least } = bestShift(errors, weights);
   if (least > 1.2 * target) return null;
   // the arc of a positive bulge lies to the right of its chord: more bulge moves it right
-  return guess - (2 * shift) / Math.sqrt(dot(chord, chord));
+  return guess - (2 * shift) / Math.sqrt(square);
 }
 
 /** Signed distances of the points from the arc, positive on its left. */
@@ -70,13 +70,18 @@ function bestShift(errors: readonly number[], weights: readonly number[]) {
   let least = Infinity;
   for (let step = 0; step < 40; step++) {
     const shift = (low + high) / 2;
-    let largest = 0;
+    let size = 0;
+    let isLeft = false;
     for (let i = 0; i < errors.length; i++) {
       const left = errors[i]! - shift * weights[i]!;
-      if (Math.abs(left) > Math.abs(largest)) largest = left;
+      const off = left < 0 ? -left : left;
+      if (off > size) {
+        size = off;
+        isLeft = left > 0;
+      }
     }
-    least = Math.min(least, Math.abs(largest));
-    if (largest > 0) low = shift;
+    if (size < least) least = size;
+    if (isLeft) low = shift;
     else high = shift;
   }
   return { shift: (low + high) / 2, least };

@@ -35,9 +35,10 @@ export function headBoards(vessel: Vessel, words: Words): Drawing[] {
 function boardPart(head: Head, board: Board, index: number, units: Units): Part {
   const middle = (board.from + board.to) / 2;
   const own = head.dowels.filter(({ joint }) => joint === index || joint === index + 1);
+  const { outline, bevels } = boardLines(head, board);
   const inHead = merge(
-    strokes('outline', boardOutline(head, board)),
-    strokes('bevel', ...bevelLines(head, board)),
+    strokes('outline', outline),
+    strokes('bevel', ...bevels),
     bores(own, head.spec, board.from, board.to),
     strokes('centre', line({ x: 0, y: board.from - 6 }, { x: 0, y: board.to + 6 })),
   );
@@ -52,13 +53,33 @@ function lowered({ layer, curve }: Stroke, by: number): Stroke {
   return { layer, curve: translate(curve, 0, -by) };
 }
 
+/** A board's lines in the head. */
+interface BoardLines {
+  readonly outline: Curve;
+  readonly bevels: readonly Curve[];
+}
+
+/** Each board is drawn by itself and once more among those for a router; its lines are fitted once. */
+const known = new WeakMap<Head, Map<Board, BoardLines>>();
+
+export function boardLines(head: Head, board: Board): BoardLines {
+  let ofHead = known.get(head);
+  if (!ofHead) known.set(head, (ofHead = new Map()));
+  let lines = ofHead.get(board);
+  if (!lines) {
+    lines = { outline: boardOutline(head, board), bevels: bevelLines(head, board) };
+    ofHead.set(board, lines);
+  }
+  return lines;
+}
+
 /** The strip between two joints, cut off by the rim: right side up, left side down. */
-export function boardOutline({ rim }: Head, { from, to }: Board): Curve {
+function boardOutline({ rim }: Head, { from, to }: Board): Curve {
   return closedFrom([sideInside(rim, 0, 1, from, to), sideInside(rim, 0, -1, to, from)]);
 }
 
 /** Where the bevels meet the faces, within this board. A cant's line runs round; other boards have one on each side. */
-export function bevelLines(head: Head, { from, to }: Board): Curve[] {
+function bevelLines(head: Head, { from, to }: Board): Curve[] {
   const { outerBevel, innerBevel } = head.spec.edge;
   return [outerBevel, innerBevel].flatMap((by): Curve[] => {
     const part = overlap(head.rim, by, from, to);

@@ -15,7 +15,7 @@ import { overlaps } from '../drawing/overlap.js';
 import type { Units } from '../spec/spec.js';
 import type { Head } from '../vessel/head.js';
 import type { Vessel } from '../vessel/vessel.js';
-import { bevelLines, boardOutline } from './head-boards.js';
+import { boardLines } from './head-boards.js';
 import { bores } from './head-bores.js';
 import { namedHeads } from './head-names.js';
 import { nest, type Nest, type Nested, type Size } from './nest.js';
@@ -129,11 +129,11 @@ function cutToLength(plank: Size, reach: number, units: Units): Size {
 function boardPiece(head: Head, index: number): BoardPiece {
   const board = head.boards[index]!;
   const own = head.dowels.filter(({ joint }) => joint === index || joint === index + 1);
-  const outline = boardOutline(head, board);
+  const { outline, bevels } = boardLines(head, board);
   const { minX, minY, maxX, maxY } = boundsOf(outline)!;
   const wood = merge(
     strokes('outline', outline),
-    strokes('bevel', ...bevelLines(head, board)),
+    strokes('bevel', ...bevels),
     bores(own, head.spec, board.from, board.to),
   );
   const number = index + 1;

@@ -31,32 +31,41 @@ export function entities(
   handles: Handles,
   owner: string,
 ): string {
-  const head = (type: string, layer: LayerName): string =>
-    `0\n${type}\n5\n${handles.next()}\n330\n${owner}\n100\nAcDbEntity\n8\n${layer}\n`;
+  const head = (type: string, layer: LayerName) => {
+    const behind = `\n330\n${owner}\n100\nAcDbEntity\n8\n${layer}\n`;
+    return () => `0\n${type}\n5\n${handles.next()}${behind}`;
+  };
   const written: string[] = [];
+  const curves = curvesByLayer(drawing, style);
   for (const layer of layerNames) {
-    for (const curve of curvesOn(drawing, style, layer)) {
+    const lineHead = head('LWPOLYLINE', layer);
+    for (const curve of curves.get(layer)!) {
       const vertices = distinctVertices(curve);
       if (vertices.length < 2) continue;
-      written.push(head('LWPOLYLINE', layer), polyline(layer, curve.closed, vertices));
+      written.push(lineHead(), polyline(layer, curve.closed, vertices));
     }
   }
   if (style.letteringAs === 'outlines') return written.join('');
+  const textHead = head('TEXT', 'lettering');
   for (const lettering of drawing.letterings) {
     const content = dxfText(lettering.text);
-    if (content !== '') written.push(head('TEXT', 'lettering'), text(lettering, content));
+    if (content !== '') written.push(textHead(), text(lettering, content));
   }
   return written.join('');
 }
 
-function curvesOn(drawing: Drawing, style: LetteringStyle, layer: LayerName): readonly Curve[] {
-  const { strokes, letterings } = drawing;
-  if (layer === 'lettering') {
-    return style.letteringAs === 'outlines' ? letterings.flatMap(style.outlinesOf) : [];
+function curvesByLayer(
+  { strokes, letterings }: Drawing,
+  style: LetteringStyle,
+): ReadonlyMap<LayerName, Curve[]> {
+  const curves = new Map<LayerName, Curve[]>(layerNames.map((layer) => [layer, []]));
+  for (const { layer, curve } of strokes) curves.get(layer)!.push(curve);
+  for (const lettering of letterings) {
+    if (lettering.leader) curves.get('dimension')!.push(lettering.leader);
+    if (style.letteringAs === 'outlines')
+      curves.get('lettering')!.push(...style.outlinesOf(lettering));
   }
-  const curves = strokes.filter((stroke) => stroke.layer === layer).map(({ curve }) => curve);
-  if (layer !== 'dimension') return curves;
-  return [...curves, ...letterings.flatMap(({ leader }) => (leader ? [leader] : []))];
+  return curves;
 }
 
 interface WrittenVertex {
@@ -75,7 +84,7 @@ function distinctVertices({ vertices, closed }: Curve): WrittenVertex[] {
       bulge: formatBulge(vertex.bulge),
     };
     // the segment between the two is gone: the one that leaves the second leaves the first
-    if (isSamePoint(distinct.at(-1), written)) distinct.pop();
+    if (isSamePoint(distinct[distinct.length - 1], written)) distinct.pop();
     distinct.push(written);
   }
   if (closed && distinct.length > 1 && isSamePoint(distinct[0], distinct.at(-1)!)) distinct.pop();
@@ -90,10 +99,11 @@ function polyline(layer: LayerName, closed: boolean, vertices: readonly WrittenV
   const dashed = layerStyles[layer].lineType !== 'continuous';
   const flags = (closed ? closedFlag : 0) + (dashed ? dashesRunOn : 0);
   let lines = `100\nAcDbPolyline\n90\n${vertices.length}\n70\n${flags}\n`;
-  vertices.forEach(({ x, y, bulge }, i) => {
+  for (let i = 0; i < vertices.length; i++) {
+    const { x, y, bulge } = vertices[i]!;
     lines += `10\n${x}\n20\n${y}\n`;
     if (bulge !== '0' && (closed || i < vertices.length - 1)) lines += `42\n${bulge}\n`;
-  });
+  }
   return lines;
 }
 

@@ -20,7 +20,7 @@ interface Entry {
 }
 
 /** What stands in their section, and the handles of the two spaces in which entities and blocks live. */
-export function tableTags(handles: Handles, view: Bounds) {
+export function tableTags(handles: Handles, view: View) {
   const spaceHandles = spaces.map(() => handles.next()) as [string, string];
   const tables = [
     table(handles, 'VPORT', [viewport(view)]),
@@ -75,15 +75,32 @@ function table(
   ];
 }
 
-/** Shows the whole drawing, with a little air round it, when the file is opened. */
-function viewport({ minX, minY, maxX, maxY }: Bounds): Entry {
-  const aspect = 1.5;
+/** What of a file is seen when it is opened: the middle and the height, as they are written. */
+export interface View {
+  readonly x: string;
+  readonly y: string;
+  readonly height: string;
+}
+
+const aspect = 1.5;
+
+/** Shows the whole drawing, with a little air round it. */
+export function viewOf({ minX, minY, maxX, maxY }: Bounds): View {
   const height = 1.1 * Math.max(maxY - minY, (maxX - minX) / aspect, 1);
+  return {
+    x: formatNumber((minX + maxX) / 2),
+    y: formatNumber((minY + maxY) / 2),
+    height: formatNumber(height),
+  };
+}
+
+function viewport({ x, y, height }: View): Entry {
   return entry('AcDbViewportTableRecord', '*Active', [
     [70, 0],
     ...pair(10, 0, 0),
     ...pair(11, 1, 1),
-    ...pair(12, (minX + maxX) / 2, (minY + maxY) / 2),
+    [12, x],
+    [22, y],
     ...pair(13, 0, 0),
     ...pair(14, 10, 10),
     ...pair(15, 10, 10),
@@ -91,7 +108,7 @@ function viewport({ minX, minY, maxX, maxY }: Bounds): Entry {
     [36, 1],
     ...pair(17, 0, 0),
     [37, 0],
-    [40, formatNumber(height)],
+    [40, height],
     [41, aspect],
     [42, 50],
     [43, 0],

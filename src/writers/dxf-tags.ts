@@ -17,13 +17,18 @@ export function checked(value: string | number): string | number {
 
 const otherThanAscii = /[^\x20-\x7e]/;
 
-/** Hands out the handles by which a file's objects name each other, in order. */
+/** Hands out the handles by which a file's objects name each other, in order, after the last one given. */
 export class Handles {
-  private last = 0;
+  constructor(private last = 0) {}
 
   next(): string {
     this.last += 1;
     return this.last.toString(16).toUpperCase();
+  }
+
+  /** how many there are */
+  get count(): number {
+    return this.last;
   }
 
   /** the first handle that is still free */

@@ -6,6 +6,9 @@ const longest = 2049;
 
 const ascii = /^[ -~]*$/;
 
+/** Nothing in it to change; no blank at its ends. */
+const plainText = /^[!-$&-[\]_-~](?:[ -$&-[\]_-~]*[!-$&-[\]_-~])?$/;
+
 /**
  * Characters beyond 7 bits become `\U+XXXX`. `%%` starts a control code, `\` an escape and `^` a control
  * character in what a program reads or shows, once or again after saving: two percent signs are parted by a
@@ -13,6 +16,7 @@ const ascii = /^[ -~]*$/;
  * for a caret that is meant. Text too long for a value is cut.
  */
 export function dxfText(text: string): string {
+  if (text.length <= longest && plainText.test(text)) return text;
   const plain = printable(text)
     .replaceAll('\\', '/')
     .replaceAll('^', '^ ')

@@ -8,7 +8,8 @@ import type { Drawing } from '../drawing/drawing.js';
 import type { Bounds } from '../geometry/measure.js';
 import type { LetteringStyle } from './dxf-entities.js';
 import { entities } from './dxf-entities.js';
-import { spaces, tableTags, textStyle } from './dxf-tables.js';
+import type { View } from './dxf-tables.js';
+import { spaces, tableTags, textStyle, viewOf } from './dxf-tables.js';
 import type { Tag } from './dxf-tags.js';
 import { Handles, section, tagsToText } from './dxf-tags.js';
 import { formatNumber } from './number.js';
@@ -24,20 +25,46 @@ const metric = 1;
  * finite.
  */
 export function toDxf(drawing: Drawing, style: LetteringStyle = { letteringAs: 'text' }): string {
-  const handles = new Handles();
   const bounds = boundsOrNothing(drawing);
-  const tables = tableTags(handles, bounds);
+  const { text, space, handlesGiven } = (start ??= startOf());
+  const handles = new Handles(handlesGiven);
   const body = [
-    section('CLASSES', ''),
-    section('TABLES', tagsToText(tables.tags)),
-    section('BLOCKS', tagsToText(blocks(handles, tables.spaceHandles))),
-    section('ENTITIES', entities(drawing, style, handles, tables.spaceHandles[0])),
+    text(viewOf(bounds)),
+    section('ENTITIES', entities(drawing, style, handles, space)),
     section('OBJECTS', tagsToText(objects(handles))),
     tagsToText([[0, 'EOF']]),
   ];
   // last, when it is known which handle is free
   const head = section('HEADER', tagsToText(header(bounds, handles.seed)));
   return [head, ...body].join('');
+}
+
+/** Classes, tables and blocks: the same in every file but for what is seen of it, and so written once. */
+interface Start {
+  readonly text: (view: View) => string;
+  /** the handle of the space that entities stand in */
+  readonly space: string;
+  readonly handlesGiven: number;
+}
+
+let start: Start | undefined;
+
+function startOf(): Start {
+  const handles = new Handles();
+  const gap: View = { x: '<x>', y: '<y>', height: '<height>' };
+  const tables = tableTags(handles, gap);
+  const written = [
+    section('CLASSES', ''),
+    section('TABLES', tagsToText(tables.tags)),
+    section('BLOCKS', tagsToText(blocks(handles, tables.spaceHandles))),
+  ].join('');
+  const [before, betweenXAndY, betweenYAndHeight, after] = written.split(/<x>|<y>|<height>/);
+  return {
+    text: ({ x, y, height }) =>
+      [before, x, betweenXAndY, y, betweenYAndHeight, height, after].join(''),
+    space: tables.spaceHandles[0],
+    handlesGiven: handles.count,
+  };
 }
 
 function boundsOrNothing(drawing: Drawing): Bounds {

@@ -15,8 +15,20 @@ const largest = 1e9;
 
 /** A coordinate or length, to 0.0001 mm. Throws for NaN, the infinities and absurd sizes: no file may hold them. */
 export function formatNumber(value: number): string {
-  // the shortest text of a multiple of 0.0001 below 2^53 / 10^4 has no exponent and no digit more than it needs
-  return String(Math.round(checked(value) * stepsPerMillimetre) / stepsPerMillimetre);
+  const steps = Math.round(checked(value) * stepsPerMillimetre);
+  const size = Math.abs(steps);
+  const part = size % stepsPerMillimetre;
+  const whole = (size - part) / stepsPerMillimetre;
+  // put together from a whole number and its decimals, both known or quickly written, unlike a fraction
+  const text = part === 0 ? String(whole) : whole + (decimalsOf[part] ??= decimals(part));
+  return steps < 0 ? `-${text}` : text;
+}
+
+/** What stands behind the whole number, with its point, for each count of steps that has been asked for. */
+const decimalsOf: (string | undefined)[] = Array.from({ length: stepsPerMillimetre });
+
+function decimals(part: number): string {
+  return String(part / stepsPerMillimetre).slice(1);
 }
 
 /** `x y`, as SVG and PDF have them. */

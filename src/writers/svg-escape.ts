@@ -14,12 +14,16 @@ export function escapeXml(text: string): string {
   return printable(text).replaceAll(/[&<>"']/g, (character) => entities[character]!);
 }
 
+/** Text that stands for itself. */
+const plain = /^[ !#-%(-;=?-~]*$/;
+
 /**
  * The same in ASCII, other characters as references: large files of it are made and written in half the time. Put together
  * character by character, because engines go on keeping a part of a text beyond Latin-1 in two bytes a character, and
  * with it the whole file.
  */
 export function asciiXml(text: string): string {
+  if (plain.test(text)) return text.split('').join('');
   return Array.from(printable(text), asciiCharacter).join('');
 }
 

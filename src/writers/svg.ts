@@ -65,12 +65,25 @@ function words(lettering: Lettering, place: (point: Point) => Point): string {
   const { path, scale, angle, origin } = letteringPath(lettering);
   if (path === '') return '';
   const { x, y } = place(origin);
+  const transform = `matrix(${matrix(scale, angle)} ${formatNumber(x)} ${formatNumber(y)})`;
+  return `<path aria-label="${asciiXml(lettering.text)}" transform="${transform}" d="${path}"/>`;
+}
+
+/** Level lettering comes in a few heights, so in a few scales. */
+const levelMatrices = new Map<number, string>();
+
+function matrix(scale: number, angle: number): string {
+  if (angle !== 0) return matrixAnew(scale, angle);
+  let known = levelMatrices.get(scale);
+  if (known === undefined) levelMatrices.set(scale, (known = matrixAnew(scale, angle)));
+  return known;
+}
+
+/** The font's y runs upwards and SVG's downwards: hence the signs. */
+function matrixAnew(scale: number, angle: number): string {
   const cos = scale * Math.cos(angle);
   const sin = factor(-scale * Math.sin(angle));
-  // the font's y runs upwards and SVG's downwards: hence the signs
-  const matrix = `${factor(cos)} ${sin} ${sin} ${factor(-cos)}`;
-  const transform = `matrix(${matrix} ${formatNumber(x)} ${formatNumber(y)})`;
-  return `<path aria-label="${asciiXml(lettering.text)}" transform="${transform}" d="${path}"/>`;
+  return `${factor(cos)} ${sin} ${sin} ${factor(-cos)}`;
 }
 
 /** Font units run into tens of thousands: nine decimals keep a long line true to the last decimal of its coordinates. */

@@ -10,7 +10,10 @@ import {
   contoursOf,
   descent,
   drawable,
+  furthest,
+  glyphAt,
   glyphOf,
+  reachOf,
 } from '../../src/drawing/glyphs.js';
 
 const font = readFont();
@@ -87,6 +90,26 @@ describe('the table of letters', () => {
     const boxes = drawable().map((character) => font.charToGlyph(character).getBoundingBox());
     expect(Math.max(...boxes.map((box) => box.y2))).toBe(ascent);
     expect(Math.min(...boxes.map((box) => box.y1))).toBe(-descent);
+  });
+
+  it('knows how far letters reach to either side, and the furthest of all', () => {
+    const reaches = ['', ...drawable()].map(reachOf);
+    expect(Math.min(...reaches.map(({ left }) => left))).toBe(furthest.left);
+    expect(Math.max(...reaches.map(({ right }) => right))).toBe(furthest.right);
+    for (const character of drawable()) {
+      const box = font.charToGlyph(character).getBoundingBox();
+      const { left, right } = reachOf(character);
+      expect(left, character).toBeLessThanOrEqual(Math.min(0, box.x1));
+      expect(right, character).toBeGreaterThanOrEqual(box.x2);
+    }
+  });
+
+  it('finds the letter at a place of a text, one place or two long', () => {
+    const text = 'aß−\u{1F6E2}z';
+    expect([0, 1, 2, 3, 5].map((place) => glyphAt(text, place))).toEqual(
+      [...text].map((character) => glyphOf(character)),
+    );
+    expect(glyphAt(text, 3).character).toBe('\u{1F6E2}');
   });
 
   it('measures capitals by the flat ones', () => {

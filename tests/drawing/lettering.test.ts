@@ -77,6 +77,17 @@ describe('the width of text', () => {
 });
 
 describe('printable text', () => {
+  it('is composed, character by character, with nothing left to drop', () => {
+    const dropped = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu;
+    for (let code = 0; code < 0xd800; code++) {
+      const character = String.fromCodePoint(code);
+      expect(printable(character), code.toString(16)).toBe(
+        character.normalize('NFC').replaceAll(dropped, ''),
+      );
+    }
+    expect(printable('e\u0301')).toBe('é');
+  });
+
   it('has no character that XML, DXF or a terminal could take for something else', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 40 }), (text) => {
