@@ -3,10 +3,8 @@ import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
 import { letteringBox } from '../drawing/lettering.js';
-import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
-import { pointOn, segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { inkOf, isLegible } from './ink.js';
@@ -33,7 +31,6 @@ export interface Laid {
 
 /** Half of the widest line and a little air: so far the ink may reach beyond the bounds of its lines. */
 const inkReach = 0.5;
-const sampling = 4;
 
 /** Throws a RangeError for an empty part, and for one that isn't finite. */
 export function lay(part: Part): Laid {
@@ -50,20 +47,6 @@ export function lay(part: Part): Laid {
   };
 }
 
-/**
- * Points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering: x and y
- * by turns, since there are thousands.
- */
-export function samplesOf({ strokes, letterings }: Laid): number[] {
-  const samples: number[] = [];
-  for (const { curve } of strokes) addPointsAlong(curve, samples);
-  for (const { lettering, box } of letterings) {
-    if (lettering.leader) addPointsAlong(lettering.leader, samples);
-    samples.push((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
-  }
-  return samples;
-}
-
 /** The stroke with its extent; nothing when it has no points. */
 export function withBounds(stroke: SheetStroke): LaidStroke[] {
   const bounds = boundsOf(stroke.curve);
@@ -72,19 +55,6 @@ export function withBounds(stroke: SheetStroke): LaidStroke[] {
 
 function boxOf(lettering: Lettering): Bounds {
   return boundsOfPoints(letteringBox(lettering))!;
-}
-
-function addPointsAlong(curve: Curve, samples: number[]): void {
-  for (const segment of segmentsOf(curve)) {
-    const { length, to } = segment;
-    const count = Math.max(1, Math.ceil(length / sampling));
-    samples.push(segment.from.x, segment.from.y);
-    for (let i = 1; i < count; i++) {
-      const { x, y } = pointOn(segment, (length * i) / count);
-      samples.push(x, y);
-    }
-    samples.push(to.x, to.y);
-  }
 }
 
 /** The drawing turned by a quarter, about the origin. */

@@ -1,0 +1,101 @@
+/** Which tiles of a grid are needed: those whose cells hold something of the drawing. */
+import type { Grid, TilePlace } from './grid.js';
+import { allPlaces, overlap, strip } from './grid.js';
+import type { Traces } from './traces.js';
+import { visitPoints } from './traces.js';
+
+/**
+ * The tiles whose cells hold a point of the drawing's traces, from the top, left to right; null as soon as they are more
+ * than `most`. A line that only nips the corner of a cell between two of its points is left to the strips of that tile's
+ * neighbours, which show it whole.
+ */
+export function neededPlaces(traces: Traces, grid: Grid, most = Infinity): TilePlace[] | null {
+  const cells = new Cells(grid);
+  const { boxes, traced } = traces;
+  for (let i = 0; i < traced.length && cells.left > 0; i++) {
+    const at = 4 * i;
+    const known = cells.needBox(boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!);
+    if (!known) visitPoints(traces, i, (x, y) => cells.needPoint(x, y));
+    if (cells.count > most) return null;
+  }
+  return cells.places();
+}
+
+/** Of a grid, with what is known of each: from dozens of grids thousands of points are asked for. */
+class Cells {
+  count = 0;
+  private readonly needed: Uint8Array;
+  private readonly width: number;
+  private readonly height: number;
+  private readonly minX: number;
+  private readonly maxY: number;
+
+  constructor(private readonly grid: Grid) {
+    const { columns, rows, window, corner } = grid;
+    this.needed = new Uint8Array(columns * rows);
+    this.width = window.width - overlap;
+    this.height = window.height - overlap;
+    this.minX = corner.x + strip;
+    this.maxY = corner.y - strip;
+  }
+
+  /** How many may not be needed. */
+  get left(): number {
+    return this.needed.length - this.count;
+  }
+
+  /** Marks the cell that holds a box. False where it takes its points to know: it lies in several, not all of them needed. */
+  needBox(minX: number, minY: number, maxX: number, maxY: number): boolean {
+    const first = this.columnAt(minX);
+    const last = this.columnAt(maxX);
+    const top = this.rowAt(maxY);
+    const bottom = this.rowAt(minY);
+    if (first === last && top === bottom) {
+      this.need(first, top);
+      return true;
+    }
+    for (let row = top; row <= bottom; row++) {
+      for (let column = first; column <= last; column++) {
+        if (this.needed[row * this.grid.columns + column] === 0) return false;
+      }
+    }
+    return true;
+  }
+
+  /** Marks its cell and answers how far away the nearest other cell begins, mm. */
+  needPoint(x: number, y: number): number {
+    const column = this.columnAt(x);
+    const row = this.rowAt(y);
+    this.need(column, row);
+    const left = this.minX + column * this.width;
+    const top = this.maxY - row * this.height;
+    return Math.min(
+      column > 0 ? x - left : Infinity,
+      column < this.grid.columns - 1 ? left + this.width - x : Infinity,
+      row > 0 ? top - y : Infinity,
+      row < this.grid.rows - 1 ? y - (top - this.height) : Infinity,
+    );
+  }
+
+  places(): TilePlace[] {
+    return allPlaces(this.grid).filter((_, index) => this.needed[index] === 1);
+  }
+
+  private need(column: number, row: number): void {
+    const index = row * this.grid.columns + column;
+    if (this.needed[index] === 1) return;
+    this.needed[index] = 1;
+    this.count += 1;
+  }
+
+  /** What lies outside of the grid belongs to the cells at its rim. */
+  private columnAt(x: number): number {
+    const column = Math.floor((x - this.minX) / this.width);
+    return Math.min(this.grid.columns - 1, Math.max(0, column));
+  }
+
+  private rowAt(y: number): number {
+    const row = Math.floor((y - this.maxY) / -this.height);
+    return Math.min(this.grid.rows - 1, Math.max(0, row));
+  }
+}

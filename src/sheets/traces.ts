@@ -1,0 +1,111 @@
+/**
+ * What of a drawing must come onto paper: its lines and leaders, and the middles of its lettering. Enough to count, for
+ * every way of tiling it, which tiles are needed.
+ */
+import type { Curve, Point } from '../geometry/curve.js';
+import type { Bounds } from '../geometry/measure.js';
+import { boundsOf } from '../geometry/measure.js';
+import type { Segment } from '../geometry/segment.js';
+import { pointOn, segmentsOf } from '../geometry/segment.js';
+import { coincident } from '../geometry/tolerance.js';
+import { distance } from '../geometry/vector.js';
+import type { Laid } from './lay.js';
+
+/** The points of a line that count are nowhere farther apart than this along it, mm. */
+const sampling = 4;
+/** Boxes are larger than what is in them by this: what arithmetic on arcs may be out by, mm. */
+const rounding = 1e-6;
+/** Lines that reach farther than this stand first, mm: they need most of the tiles, and then little is left to look at. */
+const far = 100;
+
+export interface Traces {
+  /** round each of the traces, as the drawing is turned: minX, minY, maxX and maxY by turns */
+  readonly boxes: readonly number[];
+  /** in the same order, before the drawing is turned */
+  readonly traced: readonly Traced[];
+  readonly quarter: 0 | 1 | -1;
+}
+
+type Traced = TracedLine | Point;
+
+/** Few lines are ever walked along: the rest lie within a tile. */
+class TracedLine {
+  private known: readonly Segment[] | null = null;
+
+  constructor(private readonly curve: Curve) {}
+
+  get segments(): readonly Segment[] {
+    return (this.known ??= segmentsOf(this.curve));
+  }
+}
+
+export function tracesOf({ strokes, letterings }: Laid): Traces {
+  const long = { boxes: [] as number[], traced: [] as Traced[] };
+  const short = { boxes: [] as number[], traced: [] as Traced[] };
+  const add = (curve: Curve, { minX, minY, maxX, maxY }: Bounds): void => {
+    const { boxes, traced } = maxX - minX > far || maxY - minY > far ? long : short;
+    boxes.push(minX - rounding, minY - rounding, maxX + rounding, maxY + rounding);
+    traced.push(new TracedLine(curve));
+  };
+  for (const { curve, bounds } of strokes) if (hasSegment(curve)) add(curve, bounds);
+  for (const { lettering, box } of letterings) {
+    const { leader } = lettering;
+    if (leader && hasSegment(leader)) add(leader, boundsOf(leader)!);
+    const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+    short.boxes.push(middle.x, middle.y, middle.x, middle.y);
+    short.traced.push(middle);
+  }
+  return {
+    boxes: [...long.boxes, ...short.boxes],
+    traced: [...long.traced, ...short.traced],
+    quarter: 0,
+  };
+}
+
+/** Whether there is a point to it: what has no length is not drawn. */
+function hasSegment({ closed, vertices }: Curve): boolean {
+  for (let i = closed ? 0 : 1; i < vertices.length; i++) {
+    const before = vertices[i === 0 ? vertices.length - 1 : i - 1]!;
+    if (distance(before, vertices[i]!) >= coincident) return true;
+  }
+  return false;
+}
+
+/** Turned about the origin by a quarter, to the left when it is 1. */
+export function turnedTraces({ boxes, traced }: Traces, quarter: 1 | -1): Traces {
+  const turned: number[] = [];
+  for (let i = 0; i < boxes.length; i += 4) {
+    const [minX, minY] = [boxes[i]!, boxes[i + 1]!];
+    const [maxX, maxY] = [boxes[i + 2]!, boxes[i + 3]!];
+    if (quarter === 1) turned.push(-maxY, minX, -minY, maxX);
+    else turned.push(minY, -maxX, maxY, -minX);
+  }
+  return { boxes: turned, traced, quarter };
+}
+
+/**
+ * Calls `visit` with the points of the trace at an index, in order. It answers how far round the point there is nothing new
+ * to see, mm: points that cannot be farther away are passed over.
+ */
+export function visitPoints(
+  { traced, quarter }: Traces,
+  index: number,
+  visit: (x: number, y: number) => number,
+): void {
+  const visitTurned = ({ x, y }: Point): number =>
+    quarter === 0 ? visit(x, y) : visit(-quarter * y, quarter * x);
+  const trace = traced[index]!;
+  if (!(trace instanceof TracedLine)) {
+    visitTurned(trace);
+    return;
+  }
+  for (const segment of trace.segments) {
+    const { length, from, to } = segment;
+    const count = Math.max(1, Math.ceil(length / sampling));
+    let i = 0;
+    while (i <= count) {
+      const point = i === 0 ? from : i === count ? to : pointOn(segment, (length * i) / count);
+      i += Math.max(1, Math.floor(visitTurned(point) / sampling));
+    }
+  }
+}
