@@ -1,7 +1,7 @@
 /** Which tiles of a grid are needed: those whose cells hold something of the drawing. */
 import type { Grid, TilePlace } from './grid.js';
 import { allPlaces, overlap, strip } from './grid.js';
-import type { Traces } from './traces.js';
+import type { Speeds, Traces } from './traces.js';
 import { visitPoints } from './traces.js';
 
 /**
@@ -15,7 +15,7 @@ export function neededPlaces(traces: Traces, grid: Grid, most = Infinity): TileP
   for (let i = 0; i < traced.length && cells.left > 0; i++) {
     const at = 4 * i;
     const known = cells.needBox(boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!);
-    if (!known) visitPoints(traces, i, (x, y) => cells.needPoint(x, y));
+    if (!known) visitPoints(traces, i, (x, y, speeds) => cells.needPoint(x, y, speeds));
     if (cells.count > most) return null;
   }
   return cells.places();
@@ -62,18 +62,20 @@ class Cells {
     return true;
   }
 
-  /** Marks its cell and answers how far away the nearest other cell begins, mm. */
-  needPoint(x: number, y: number): number {
+  /** Marks its cell, and answers how far the line runs on before it can come into a cell that isn't marked, mm. */
+  needPoint(x: number, y: number, { right, left, up, down }: Speeds): number {
     const column = this.columnAt(x);
     const row = this.rowAt(y);
     this.need(column, row);
-    const left = this.minX + column * this.width;
-    const top = this.maxY - row * this.height;
+    if (this.left === 0) return Infinity;
+    const { columns, rows } = this.grid;
+    const minX = this.minX + column * this.width;
+    const maxY = this.maxY - row * this.height;
     return Math.min(
-      column > 0 ? x - left : Infinity,
-      column < this.grid.columns - 1 ? left + this.width - x : Infinity,
-      row > 0 ? top - y : Infinity,
-      row < this.grid.rows - 1 ? y - (top - this.height) : Infinity,
+      column > 0 ? runTo(x - minX, left) : Infinity,
+      column < columns - 1 ? runTo(minX + this.width - x, right) : Infinity,
+      row > 0 ? runTo(maxY - y, up) : Infinity,
+      row < rows - 1 ? runTo(y - (maxY - this.height), down) : Infinity,
     );
   }
 
@@ -98,4 +100,8 @@ class Cells {
     const row = Math.floor((y - this.maxY) / -this.height);
     return Math.min(this.grid.rows - 1, Math.max(0, row));
   }
+}
+
+function runTo(distance: number, speed: number): number {
+  return speed > 0 ? distance / speed : Infinity;
 }

@@ -28,16 +28,45 @@ export interface Traces {
 
 type Traced = TracedLine | Point;
 
+/** How far at most a point gets each way while it moves on by 1 mm along a line. */
+export interface Speeds {
+  readonly right: number;
+  readonly left: number;
+  readonly up: number;
+  readonly down: number;
+}
+
 /** Few lines are ever walked along: the rest lie within a tile. */
 class TracedLine {
-  private known: readonly Segment[] | null = null;
+  private known: readonly (readonly [Segment, Speeds])[] | null = null;
 
   constructor(private readonly curve: Curve) {}
 
-  get segments(): readonly Segment[] {
-    return (this.known ??= segmentsOf(this.curve));
+  get segments(): readonly (readonly [Segment, Speeds])[] {
+    return (this.known ??= segmentsOf(this.curve).map((segment) => [segment, speedsOf(segment)]));
   }
 }
+
+/**
+ * A tangent's `x` changes by no more than the angle that it turns. So along an arc it is at most the mean of those at its ends
+ * and half of the sweep more, and likewise the other ways.
+ */
+function speedsOf({ fromTangent, toTangent, sweep }: Segment): Speeds {
+  const x = (fromTangent.x + toTangent.x) / 2;
+  const y = (fromTangent.y + toTangent.y) / 2;
+  const more = Math.abs(sweep) / 2;
+  return { right: more + x, left: more - x, up: more + y, down: more - y };
+}
+
+function turnedSpeeds(speeds: Speeds, quarter: Traces['quarter']): Speeds {
+  const { right, left, up, down } = speeds;
+  if (quarter === 0) return speeds;
+  return quarter === 1
+    ? { right: down, left: up, up: right, down: left }
+    : { right: up, left: down, up: left, down: right };
+}
+
+const standing: Speeds = { right: 0, left: 0, up: 0, down: 0 };
 
 export function tracesOf({ strokes, letterings }: Laid): Traces {
   const long = { boxes: [] as number[], traced: [] as Traced[] };
@@ -84,28 +113,29 @@ export function turnedTraces({ boxes, traced }: Traces, quarter: 1 | -1): Traces
 }
 
 /**
- * Calls `visit` with the points of the trace at an index, in order. It answers how far round the point there is nothing new
- * to see, mm: points that cannot be farther away are passed over.
+ * Calls `visit` with the points of the trace at an index, in order. It answers how far along the line there is nothing new
+ * to see at such speeds, mm: those points are passed over.
  */
 export function visitPoints(
   { traced, quarter }: Traces,
   index: number,
-  visit: (x: number, y: number) => number,
+  visit: (x: number, y: number, speeds: Speeds) => number,
 ): void {
-  const visitTurned = ({ x, y }: Point): number =>
-    quarter === 0 ? visit(x, y) : visit(-quarter * y, quarter * x);
+  const visitTurned = ({ x, y }: Point, speeds: Speeds): number =>
+    quarter === 0 ? visit(x, y, speeds) : visit(-quarter * y, quarter * x, speeds);
   const trace = traced[index]!;
   if (!(trace instanceof TracedLine)) {
-    visitTurned(trace);
+    visitTurned(trace, standing);
     return;
   }
-  for (const segment of trace.segments) {
+  for (const [segment, speeds] of trace.segments) {
     const { length, from, to } = segment;
     const count = Math.max(1, Math.ceil(length / sampling));
+    const turned = turnedSpeeds(speeds, quarter);
     let i = 0;
     while (i <= count) {
       const point = i === 0 ? from : i === count ? to : pointOn(segment, (length * i) / count);
-      i += Math.max(1, Math.floor(visitTurned(point) / sampling));
+      i += Math.max(1, Math.floor(visitTurned(point, turned) / sampling));
     }
   }
 }
