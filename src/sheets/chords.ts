@@ -15,21 +15,26 @@ const known = new WeakMap<Curve, readonly Chord[]>();
 
 /** The same line is taken apart once only: each of its tiles asks again. */
 export function chordsOf(curve: Curve): readonly Chord[] {
-  const chords = known.get(curve) ?? takenApart(curve);
+  const before = known.get(curve);
+  if (before) return before;
+  const chords = takenApart(curve);
   known.set(curve, chords);
   return chords;
 }
 
 function takenApart(curve: Curve): Chord[] {
   const chain = flatten(curve, flatness);
-  return chain.slice(1).map((to, i): Chord => {
-    const from = chain[i]!;
+  const chords: Chord[] = [];
+  for (let i = 1; i < chain.length; i++) {
+    const from = chain[i - 1]!;
+    const to = chain[i]!;
     const bounds = {
       minX: Math.min(from.x, to.x),
       minY: Math.min(from.y, to.y),
       maxX: Math.max(from.x, to.x),
       maxY: Math.max(from.y, to.y),
     };
-    return { points: [from, to], bounds };
-  });
+    chords.push({ points: [from, to], bounds });
+  }
+  return chords;
 }

@@ -12,8 +12,8 @@ import { grown, heightOf, widthOf } from './rectangle.js';
 import type { Room } from './room.js';
 import { centred, lowerLeft, take, topLeft } from './room.js';
 import type { Ink, Placed, Sheet } from './sheet.js';
-import type { TitleBlockEntry } from './title-block.js';
-import { titleBlockBox, titleBlockInk } from './title-block.js';
+import type { SheetNumber, TitleBlockFields } from './title-block.js';
+import { titleBlockBox, titleBlockSetter } from './title-block.js';
 import type { SheetWords } from './words.js';
 
 /** Between the frame and what stands in it, and between two things in it, mm. */
@@ -103,21 +103,24 @@ function placeLaid({ strokes, letterings, bounds }: Laid, at: Bounds): Placed {
   return { ...ink, at: { x: at.minX - bounds.minX, y: at.minY - bounds.minY }, window: at };
 }
 
-/** The page with its frame and title block. */
-export function framed(
-  { page, content, blocks }: Composition,
-  entry: TitleBlockEntry,
+/** The frame and the title block of a piece's sheets: what pages have in common is set once. */
+export function frameSetter(
+  fields: TitleBlockFields,
   terms: SheetWords,
-): Sheet {
-  return {
-    width: page.width,
-    height: page.height,
-    correction: page.correction,
-    content,
-    furniture: inkTogether(
-      rectangle(page.area, lineWidths.frame),
-      titleBlockInk(entry, page.area, terms),
-      blocks,
-    ),
+): (composition: Composition, number: SheetNumber) => Sheet {
+  const known = new Map<Page, { frame: Ink; titleBlock: (number: SheetNumber) => Ink }>();
+  const setFor = (page: Page) => {
+    const before = known.get(page);
+    if (before) return before;
+    const frame = rectangle(page.area, lineWidths.frame);
+    const set = { frame, titleBlock: titleBlockSetter(fields, page.area, terms) };
+    known.set(page, set);
+    return set;
+  };
+  return ({ page, content, blocks }, number) => {
+    const { width, height, correction } = page;
+    const { frame, titleBlock } = setFor(page);
+    const furniture = inkTogether(frame, titleBlock(number), blocks);
+    return { width, height, correction, content, furniture };
   };
 }

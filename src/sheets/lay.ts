@@ -1,15 +1,16 @@
 /** A drawing laid for paper: as it stands or turned by a quarter, with what is asked of its lines again and again. */
-import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
+import { layerStyles } from '../drawing/layers.js';
 import { letteringBox } from '../drawing/lettering.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
-import { inkOf, isLegible } from './ink.js';
-import { grown } from './rectangle.js';
+import { isLegible } from './ink.js';
+import { grown, together } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
+import type { Corners } from './shifts.js';
 
 export interface LaidStroke extends SheetStroke {
   /** of the line itself, without its width */
@@ -18,6 +19,8 @@ export interface LaidStroke extends SheetStroke {
 
 export interface LaidLettering {
   readonly lettering: Lettering;
+  /** of its box, as `letteringBox` gives them */
+  readonly corners: Corners;
   /** the upright rectangle round its box */
   readonly box: Bounds;
 }
@@ -34,27 +37,39 @@ const inkReach = 0.5;
 
 /** Throws a RangeError for an empty part, and for one that isn't finite. */
 export function lay(part: Part): Laid {
-  const bounds = grown(drawingBounds(part), inkReach);
+  const extents: Bounds[] = [];
+  const strokes: LaidStroke[] = [];
+  for (const { curve, layer } of part.strokes) {
+    const bounds = boundsOf(curve);
+    if (!bounds) continue;
+    const { width, lineType } = layerStyles[layer];
+    strokes.push({ curve, width, lineType, bounds });
+    extents.push(bounds);
+  }
+  const letterings: LaidLettering[] = [];
+  for (const lettering of part.letterings) {
+    const corners = letteringBox(lettering);
+    const box = boundsOfPoints(corners)!;
+    if (isLegible(lettering.text)) letterings.push({ lettering, corners, box });
+    extents.push(box);
+    const leader = lettering.leader && boundsOf(lettering.leader);
+    if (leader) extents.push(leader);
+  }
+  return { strokes, letterings, bounds: grown(finite(together(extents)), inkReach) };
+}
+
+function finite(bounds: Bounds | null): Bounds {
+  if (!bounds) throw new RangeError('an empty drawing has no bounds');
   if (!Object.values(bounds).every(Number.isFinite)) {
     throw new RangeError('a drawing without an end');
   }
-  return {
-    strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
-    letterings: part.letterings
-      .filter(({ text }) => isLegible(text))
-      .map((lettering) => ({ lettering, box: boxOf(lettering) })),
-    bounds,
-  };
+  return bounds;
 }
 
 /** The stroke with its extent; nothing when it has no points. */
 export function withBounds(stroke: SheetStroke): LaidStroke[] {
   const bounds = boundsOf(stroke.curve);
   return bounds ? [{ ...stroke, bounds }] : [];
-}
-
-function boxOf(lettering: Lettering): Bounds {
-  return boundsOfPoints(letteringBox(lettering))!;
 }
 
 /** The drawing turned by a quarter, about the origin. */

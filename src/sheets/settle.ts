@@ -34,7 +34,9 @@ export interface Settled {
 export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
   const places = laid.letterings.map((each) => unmoved(each, regions));
   if (!places.includes(null)) return places.filter((place) => place !== null);
-  const taken = laid.letterings.map(({ lettering }) => turnedBoxOf(lettering));
+  const taken = laid.letterings.map(({ lettering, corners }) =>
+    turnedBox(corners, lettering.angle),
+  );
   laid.letterings.forEach(({ lettering }, i) => {
     if (places[i]) return;
     const others = taken.filter((_, j) => j !== i);

@@ -17,7 +17,7 @@ import type { Laid } from '../../src/sheets/lay.js';
 import { neededPlaces } from '../../src/sheets/needed.js';
 import { heightOf, holds, widthOf } from '../../src/sheets/rectangle.js';
 import type { Tiling } from '../../src/sheets/tile.js';
-import { tileSheet, tilesOf } from '../../src/sheets/tile.js';
+import { tileSetter, tilesOf } from '../../src/sheets/tile.js';
 import { fewestTiles, placementsOf } from '../../src/sheets/tiling.js';
 import { tracesOf, visitPoints } from '../../src/sheets/traces.js';
 import { english } from '../../src/sheets/words.en.js';
@@ -203,7 +203,7 @@ describe('tiles', () => {
   it('put the crosses of neighbours on the same points of the drawing', () => {
     const tiling = tilingOf(big(), 'a4');
     const crosses = tilesOf(tiling).map((tile) => {
-      const sheet = tileSheet({ ...tile, page: tiling.page }, entry, english);
+      const sheet = tileSetter(tiling, entry, english)(tile, entry);
       const [dx, dy] = [
         tile.window.minX - sheet.content[0]!.window.minX,
         tile.window.minY - sheet.content[0]!.window.minY,
@@ -241,7 +241,7 @@ describe('tiles', () => {
   it('show their window of the drawing full size, not turned, in the room above the foot', () => {
     const tiling = tilingOf(round(), 'a4');
     for (const tile of tilesOf(tiling)) {
-      const { content, height } = tileSheet({ ...tile, page: tiling.page }, entry, english);
+      const { content, height } = tileSetter(tiling, entry, english)(tile, entry);
       const [placed] = content;
       const { window } = placed!;
       const { strokes: lines } = inkOnSheet(placed!);
