@@ -10,15 +10,14 @@ import { visitPoints } from './traces.js';
  * neighbours, which show it whole.
  */
 export function neededPlaces(traces: Traces, grid: Grid, most = Infinity): TilePlace[] | null {
-  const cells = new Cells(grid);
+  const cells = new Cells(grid, most);
   const { boxes, traced } = traces;
-  for (let i = 0; i < traced.length && cells.left > 0; i++) {
+  for (let i = 0; i < traced.length && !cells.areEnough; i++) {
     const at = 4 * i;
     const known = cells.needBox(boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!);
     if (!known) visitPoints(traces, i, (x, y, speeds) => cells.needPoint(x, y, speeds));
-    if (cells.count > most) return null;
   }
-  return cells.places();
+  return cells.count > most ? null : cells.places();
 }
 
 /** Of a grid, with what is known of each: from dozens of grids thousands of points are asked for. */
@@ -30,7 +29,10 @@ class Cells {
   private readonly minX: number;
   private readonly maxY: number;
 
-  constructor(private readonly grid: Grid) {
+  constructor(
+    private readonly grid: Grid,
+    private readonly most: number,
+  ) {
     const { columns, rows, window, corner } = grid;
     this.needed = new Uint8Array(columns * rows);
     this.width = window.width - overlap;
@@ -39,9 +41,9 @@ class Cells {
     this.maxY = corner.y - strip;
   }
 
-  /** How many may not be needed. */
-  get left(): number {
-    return this.needed.length - this.count;
+  /** Whether there is nothing left to find out: all are needed, or more than asked for. */
+  get areEnough(): boolean {
+    return this.count === this.needed.length || this.count > this.most;
   }
 
   /** Marks the cell that holds a box. False where it takes its points to know: it lies in several, not all of them needed. */
@@ -67,7 +69,7 @@ class Cells {
     const column = this.columnAt(x);
     const row = this.rowAt(y);
     this.need(column, row);
-    if (this.left === 0) return Infinity;
+    if (this.areEnough) return Infinity;
     const { columns, rows } = this.grid;
     const minX = this.minX + column * this.width;
     const maxY = this.maxY - row * this.height;

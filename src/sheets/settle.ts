@@ -48,10 +48,12 @@ export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
 }
 
 function unmoved({ lettering, box }: LaidLettering, regions: readonly Region[]): Settled | null {
-  const region = regions.findIndex(
-    ({ area, marks }) => holds(area, box) && !marks.some((mark) => meet(mark, box)),
-  );
-  return region < 0 ? null : { region, lettering };
+  for (let region = 0; region < regions.length; region++) {
+    const { area, marks } = regions[region]!;
+    if (!holds(area, box)) continue;
+    if (!marks.some((mark) => meet(mark, box))) return { region, lettering };
+  }
+  return null;
 }
 
 function turnedBoxOf(lettering: Lettering): TurnedBox {

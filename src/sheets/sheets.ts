@@ -82,7 +82,7 @@ function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
 
 function onOneSheet(job: Job): Composition[] | null {
   const { drawing, terms } = job;
-  const composed = (legend: LegendSetter) =>
+  const composed = (legend: LegendSetter | null) =>
     firstFit(job, (page, laid) =>
       compose(page, laid, drawing.scale ? null : proofBlock(page, terms), legend),
     );

@@ -60,7 +60,11 @@ export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
   const lettered = inkOf({ strokes: [], letterings: settled.map(({ lettering }) => lettering) });
   const lines = [...laid.strokes, ...lettered.strokes.flatMap(withBounds)];
   return tiles.map((tile, index) => {
-    const strokes = lines.filter(({ bounds, width }) => comeNear(bounds, tile.window, width / 2));
+    const strokes: LaidStroke[] = [];
+    for (let i = 0; i < lines.length; i++) {
+      const line = lines[i]!;
+      if (comeNear(line.bounds, tile.window, line.width / 2)) strokes.push(line);
+    }
     const letterings = lettered.letterings.filter((_, i) => settled[i]!.region === index);
     return { ...tile, content: { strokes, letterings } };
   });
