@@ -2,6 +2,7 @@
 import { flatten } from '../drawing/flatten.js';
 import type { Curve, Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
+import { spanned } from './rectangle.js';
 
 export interface Chord {
   readonly points: readonly [Point, Point];
@@ -28,13 +29,7 @@ function takenApart(curve: Curve): Chord[] {
   for (let i = 1; i < chain.length; i++) {
     const from = chain[i - 1]!;
     const to = chain[i]!;
-    const bounds = {
-      minX: Math.min(from.x, to.x),
-      minY: Math.min(from.y, to.y),
-      maxX: Math.max(from.x, to.x),
-      maxY: Math.max(from.y, to.y),
-    };
-    chords.push({ points: [from, to], bounds });
+    chords.push({ points: [from, to], bounds: spanned(from, to) });
   }
   return chords;
 }

@@ -3,12 +3,13 @@ import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
 import { layerStyles } from '../drawing/layers.js';
 import { letteringBox } from '../drawing/lettering.js';
+import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { isLegible } from './ink.js';
-import { grown, together } from './rectangle.js';
+import { grown, spanned, together } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
 import type { Corners } from './shifts.js';
 
@@ -40,7 +41,7 @@ export function lay(part: Part): Laid {
   const extents: Bounds[] = [];
   const strokes: LaidStroke[] = [];
   for (const { curve, layer } of part.strokes) {
-    const bounds = boundsOf(curve);
+    const bounds = extentOf(curve);
     if (!bounds) continue;
     const { width, lineType } = layerStyles[layer];
     strokes.push({ curve, width, lineType, bounds });
@@ -56,6 +57,13 @@ export function lay(part: Part): Laid {
     if (leader) extents.push(leader);
   }
   return { strokes, letterings, bounds: grown(finite(together(extents)), inkReach) };
+}
+
+/** Most lines have two ends and nothing else. */
+function extentOf(curve: Curve): Bounds | null {
+  const { vertices } = curve;
+  const isStraight = vertices.length === 2 && vertices[0]!.bulge === 0 && vertices[1]!.bulge === 0;
+  return isStraight ? spanned(vertices[0]!, vertices[1]!) : boundsOf(curve);
 }
 
 function finite(bounds: Bounds | null): Bounds {

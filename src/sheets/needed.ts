@@ -2,7 +2,7 @@
 import type { Grid, TilePlace } from './grid.js';
 import { allPlaces, overlap, strip } from './grid.js';
 import type { Speeds, Traces } from './traces.js';
-import { visitPoints } from './traces.js';
+import { sampling, visitPoints } from './traces.js';
 
 /**
  * The tiles whose cells hold a point of the drawing's traces, from the top, left to right; null as soon as they are more
@@ -46,19 +46,28 @@ class Cells {
     return this.count === this.needed.length || this.count > this.most;
   }
 
-  /** Marks the cell that holds a box. False where it takes its points to know: it lies in several, not all of them needed. */
+  /**
+   * Marks the cells of a trace, if its box is enough to tell. False where it takes its points to know, and not all of the cells
+   * that it may come into are needed anyway.
+   */
   needBox(minX: number, minY: number, maxX: number, maxY: number): boolean {
     const first = this.columnAt(minX);
     const last = this.columnAt(maxX);
     const top = this.rowAt(maxY);
     const bottom = this.rowAt(minY);
-    if (first === last && top === bottom) {
-      this.need(first, top);
-      return true;
-    }
+    // in a single row a line comes into each cell from end to end, and has points as near to its ends as they are to each other
+    const isRun =
+      (top === bottom &&
+        first === this.columnAt(minX + sampling) &&
+        last === this.columnAt(maxX - sampling)) ||
+      (first === last &&
+        top === this.rowAt(maxY - sampling) &&
+        bottom === this.rowAt(minY + sampling));
+    const isSure = isRun || (first === last && top === bottom);
     for (let row = top; row <= bottom; row++) {
       for (let column = first; column <= last; column++) {
-        if (this.needed[row * this.grid.columns + column] === 0) return false;
+        if (isSure) this.need(column, row);
+        else if (this.needed[row * this.grid.columns + column] === 0) return false;
       }
     }
     return true;

@@ -1,4 +1,5 @@
 /** Upright rectangles: the room that things take up on a sheet. */
+import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 
 export const widthOf = ({ minX, maxX }: Bounds): number => maxX - minX;
@@ -8,6 +9,16 @@ export const heightOf = ({ minY, maxY }: Bounds): number => maxY - minY;
 /** The rectangle with each side moved outwards by `by` mm; inwards when it is negative. */
 export function grown({ minX, minY, maxX, maxY }: Bounds, by: number): Bounds {
   return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
+}
+
+/** With two points at its corners. */
+export function spanned(a: Point, b: Point): Bounds {
+  return {
+    minX: Math.min(a.x, b.x),
+    minY: Math.min(a.y, b.y),
+    maxX: Math.max(a.x, b.x),
+    maxY: Math.max(a.y, b.y),
+  };
 }
 
 /** The rectangle round them all, or null when there are none. */

@@ -4,6 +4,7 @@ import { scaleText } from '../drawing/scale.js';
 import type { Bounds } from '../geometry/measure.js';
 import { fitText } from './fit-text.js';
 import { inkTogether, lineWidths, rectangle, rule, words } from './ink.js';
+import { keeper } from './kept.js';
 import { widthOf } from './rectangle.js';
 import type { Units } from './proof.js';
 import type { Ink } from './sheet.js';
@@ -74,20 +75,25 @@ export function titleBlockSetter(
   const middle = { ...box, minY: lower.maxY, maxY: lower.maxY + high };
   const upper = { ...box, minY: middle.maxY, maxY: middle.maxY + low };
   const numberCell = cell(terms.titleBlock.sheet, '', 150, 180);
-  const before = inkTogether(
-    rectangle(box, lineWidths.frame),
-    ...lowerRow(fields, terms).map((each) => cellInk(each, lower)),
-    cellInk(numberCell, lower),
-  );
-  const after = inkTogether(
-    rowInk(middleRow(fields, terms), middle),
-    rowInk(upperRow(fields, terms), upper),
-  );
+  const { title: _, ...others } = fields;
+  // all but the title is the same for every piece of a vessel
+  const same = keptRows(terms, JSON.stringify([others, box]), () => ({
+    frameAndLower: inkTogether(
+      rectangle(box, lineWidths.frame),
+      ...lowerRow(fields, terms).map((each) => cellInk(each, lower)),
+      cellInk(numberCell, lower),
+    ),
+    upper: rowInk(upperRow(fields, terms), upper),
+  }));
+  const after = inkTogether(rowInk(middleRow(fields, terms), middle), same.upper);
   return ({ sheet, sheets }) => {
     const text = terms.titleBlock.sheetOf(sheet, sheets);
-    return inkTogether(before, ...linesInk({ ...numberCell, lines: [[text, 2.5]] }, lower), after);
+    const number = linesInk({ ...numberCell, lines: [[text, 2.5]] }, lower);
+    return inkTogether(same.frameAndLower, ...number, after);
   };
 }
+
+const keptRows = keeper<{ readonly frameAndLower: Ink; readonly upper: Ink }>();
 
 /** The cells, and the rule between them and the row below. */
 function rowInk(cells: readonly Cell[], row: Bounds): Ink {

@@ -12,7 +12,7 @@ import { distance } from '../geometry/vector.js';
 import type { Laid } from './lay.js';
 
 /** The points of a line that count are nowhere farther apart than this along it, mm. */
-const sampling = 4;
+export const sampling = 4;
 /** Boxes are larger than what is in them by this: what arithmetic on arcs may be out by, mm. */
 const rounding = 1e-6;
 /** Lines that reach farther than this stand first, mm: they need most of the tiles, and then little is left to look at. */
