@@ -6,7 +6,7 @@ import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { isLine } from '../geometry/segment.js';
 import type { Chord } from './chords.js';
-import { chordsOf } from './chords.js';
+import { chordRuns, chordsOf } from './chords.js';
 import type { Laid, LaidStroke } from './lay.js';
 import { comeNear, meet } from './rectangle.js';
 
@@ -54,10 +54,14 @@ function addLinesOf({ curve, width, bounds }: LaidStroke, area: Bounds, lines: L
 
 function addLines(curve: Curve, width: number, area: Bounds, lines: Line[]): void {
   const margin = width / 2 + air;
-  const chords = chordsOf(curve);
-  for (let i = 0; i < chords.length; i++) {
-    const { points, bounds } = chords[i]!;
-    if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+  const runs = chordRuns(curve);
+  for (let k = 0; k < runs.length; k++) {
+    const { chords, bounds: reached } = runs[k]!;
+    if (!comeNear(reached, area, margin)) continue;
+    for (let i = 0; i < chords.length; i++) {
+      const { points, bounds } = chords[i]!;
+      if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+    }
   }
 }
 

@@ -47,15 +47,19 @@ class TracedLine {
   }
 }
 
-/**
- * A tangent's `x` changes by no more than the angle that it turns. So along an arc it is at most the mean of those at its ends
- * and half of the sweep more, and likewise the other ways.
- */
-function speedsOf({ fromTangent, toTangent, sweep }: Segment): Speeds {
-  const x = (fromTangent.x + toTangent.x) / 2;
-  const y = (fromTangent.y + toTangent.y) / 2;
-  const more = Math.abs(sweep) / 2;
-  return { right: more + x, left: more - x, up: more + y, down: more - y };
+/** Each way as fast as at the faster end, or fully where an arc turns through that direction in between. */
+function speedsOf({ fromTangent: from, toTangent: to, sweep }: Segment): Speeds {
+  if (Math.abs(sweep) > Math.PI) return { right: 1, left: 1, up: 1, down: 1 };
+  const turn = Math.sign(sweep);
+  // turning left, it comes to point right from below, up from the right, and so on
+  const turnsThrough = (before: number, after: number): boolean =>
+    turn !== 0 && turn * before <= 0 && turn * after >= 0;
+  return {
+    right: turnsThrough(from.y, to.y) ? 1 : Math.max(from.x, to.x),
+    left: turnsThrough(-from.y, -to.y) ? 1 : Math.max(-from.x, -to.x),
+    up: turnsThrough(-from.x, -to.x) ? 1 : Math.max(from.y, to.y),
+    down: turnsThrough(from.x, to.x) ? 1 : Math.max(-from.y, -to.y),
+  };
 }
 
 function turnedSpeeds(speeds: Speeds, quarter: Traces['quarter']): Speeds {
