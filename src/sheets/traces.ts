@@ -132,12 +132,17 @@ export function visitPoints(
     visitTurned(trace, standing);
     return;
   }
-  for (const [segment, speeds] of trace.segments) {
+  const { segments } = trace;
+  for (let k = 0; k < segments.length; k++) {
+    const [segment, speeds] = segments[k]!;
     const { length, from, to } = segment;
     const count = Math.max(1, Math.ceil(length / sampling));
+    // where the next segment starts, it is visited
+    const isVisited = segments[(k + 1) % segments.length]![0].from === to;
+    const last = isVisited ? count - 1 : count;
     const turned = turnedSpeeds(speeds, quarter);
     let i = 0;
-    while (i <= count) {
+    while (i <= last) {
       const point = i === 0 ? from : i === count ? to : pointOn(segment, (length * i) / count);
       i += Math.max(1, Math.floor(visitTurned(point, turned) / sampling));
     }
