@@ -1,6 +1,6 @@
 /** One framed page: the piece, a block that proves the scale and perhaps the legend, put where there is room. */
 import type { Legend } from '../drawing/drawing.js';
-import { legendBlock } from '../drawing/legend.js';
+import { legendBlock, legendHeight } from '../drawing/legend.js';
 import type { Bounds } from '../geometry/measure.js';
 import { inkOf, inkTogether, lineWidths, moveInk, noInk, rectangle } from './ink.js';
 import type { Laid } from './lay.js';
@@ -12,8 +12,8 @@ import { grown, heightOf, widthOf } from './rectangle.js';
 import type { Room } from './room.js';
 import { centred, lowerLeft, take, topLeft } from './room.js';
 import type { Ink, Placed, Sheet } from './sheet.js';
-import type { TitleBlockEntry } from './title-block.js';
-import { titleBlockBox, titleBlockInk } from './title-block.js';
+import type { SheetNumber, TitleBlockFields } from './title-block.js';
+import { titleBlockBox, titleBlockSetter } from './title-block.js';
 import type { SheetWords } from './words.js';
 
 /** Between the frame and what stands in it, and between two things in it, mm. */
@@ -30,18 +30,22 @@ export interface Composition {
   readonly blocks: Ink;
 }
 
-/** The legend set in lines of a given width; null when there is none. */
-export type LegendSetter = ((width: number) => LegendBlock) | null;
+/** The legend set in lines of a given width; null when that is higher than there is room for. */
+export type LegendSetter = (width: number, room: number) => LegendBlock | null;
 type LegendBlock = ReturnType<typeof legendBlock>;
 
-/** Each width is set once only. */
-export function legendSetter(legend: Legend): LegendSetter {
+/** Each width is set once only, and only if it fits: to measure it is far quicker. Null when there is no legend. */
+export function legendSetter(legend: Legend): LegendSetter | null {
   if (isEmpty(legend)) return null;
+  const measured = new Map<number, number>();
   const set = new Map<number, LegendBlock>();
-  return (width) => {
+  return (width, room) => {
+    const height = measured.get(width) ?? legendHeight(legend, width);
+    measured.set(width, height);
+    if (height > room + rounding) return null;
     const block = set.get(width) ?? legendBlock(legend, width);
     set.set(width, block);
-    return block;
+    return block.height > room ? null : block;
   };
 }
 
@@ -56,7 +60,7 @@ export function compose(
   page: Page,
   laid: Laid,
   proof: Block | null,
-  legend: LegendSetter,
+  legend: LegendSetter | null,
 ): Composition | null {
   const start = take([grown(page.area, -inset)], titleBlockBox(page.area), inset);
   const pieceSize = { width: widthOf(laid.bounds), height: heightOf(laid.bounds) };
@@ -79,20 +83,17 @@ export function compose(
   };
 }
 
-function placeLegend(
-  room: Room,
-  legend: NonNullable<LegendSetter>,
-): { ink: Ink; box: Bounds } | null {
+function placeLegend(room: Room, legend: LegendSetter): { ink: Ink; box: Bounds } | null {
   const byArea = [...room].sort((a, b) => widthOf(b) * heightOf(b) - widthOf(a) * heightOf(a));
   for (const free of byArea) {
     const width = Math.min(legendWidths.most, widthOf(free));
     if (width < legendWidths.least) continue;
-    const block = legend(width);
+    const block = legend(width, heightOf(free));
     // a table's columns that share a width may come to a hair more than it
-    if (block.width > widthOf(free) + rounding || block.height > heightOf(free)) continue;
+    if (!block || block.width > widthOf(free) + rounding) continue;
     const { minX, maxY } = free;
     const box = { minX, maxX: minX + block.width, minY: maxY - block.height, maxY };
-    return { ink: moveInk(inkOf(block), minX, maxY), box };
+    return { ink: inkOf(block, minX, maxY), box };
   }
   return null;
 }
@@ -103,21 +104,24 @@ function placeLaid({ strokes, letterings, bounds }: Laid, at: Bounds): Placed {
   return { ...ink, at: { x: at.minX - bounds.minX, y: at.minY - bounds.minY }, window: at };
 }
 
-/** The page with its frame and title block. */
-export function framed(
-  { page, content, blocks }: Composition,
-  entry: TitleBlockEntry,
+/** The frame and the title block of a piece's sheets: what pages have in common is set once. */
+export function frameSetter(
+  fields: TitleBlockFields,
   terms: SheetWords,
-): Sheet {
-  return {
-    width: page.width,
-    height: page.height,
-    correction: page.correction,
-    content,
-    furniture: inkTogether(
-      rectangle(page.area, lineWidths.frame),
-      titleBlockInk(entry, page.area, terms),
-      blocks,
-    ),
+): (composition: Composition, number: SheetNumber) => Sheet {
+  const known = new Map<Page, { frame: Ink; titleBlock: (number: SheetNumber) => Ink }>();
+  const setFor = (page: Page) => {
+    const before = known.get(page);
+    if (before) return before;
+    const frame = rectangle(page.area, lineWidths.frame);
+    const set = { frame, titleBlock: titleBlockSetter(fields, page.area, terms) };
+    known.set(page, set);
+    return set;
+  };
+  return ({ page, content, blocks }, number) => {
+    const { width, height, correction } = page;
+    const { frame, titleBlock } = setFor(page);
+    const furniture = inkTogether(frame, titleBlock(number), blocks);
+    return { width, height, correction, content, furniture };
   };
 }

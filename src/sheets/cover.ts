@@ -1,6 +1,6 @@
 /** The first pages of a set of sheets: what it is, how to prove its scale and join it, and the legend. */
 import type { Legend } from '../drawing/drawing.js';
-import { legendBlock, legendHeight } from '../drawing/legend.js';
+import { legendBlock } from '../drawing/legend.js';
 import { wrap } from '../drawing/wrap.js';
 import type { Bounds } from '../geometry/measure.js';
 import { assemblyPlan } from './assembly-plan.js';
@@ -8,7 +8,8 @@ import type { Composition } from './compose.js';
 import { inset } from './compose.js';
 import { fitText } from './fit-text.js';
 import { inkOf, inkTogether, moveInk, noInk, words } from './ink.js';
-import { isEmpty, legendPages } from './legend-pages.js';
+import { keeper } from './kept.js';
+import { heightOfLegend, isEmpty, legendPages } from './legend-pages.js';
 import type { Page } from './page.js';
 import type { PaperName } from './paper.js';
 import { proofBlock } from './proof.js';
@@ -51,7 +52,7 @@ export function coverPages(options: CoverOptions): Composition[] {
   const cover = inkTogether(
     head.ink,
     plan.ink,
-    notes ? moveInk(inkOf(notes), below.minX, legendTop) : noInk,
+    notes ? inkOf(notes, below.minX, legendTop) : noInk,
   );
   const rest = notes ? [] : legendPages(legend, space);
   return [cover, ...rest].map((blocks) => ({ page, content: [], blocks }));
@@ -69,7 +70,7 @@ function spaceOf({ area }: Page): Bounds {
 
 /** Titles, and below them the proof of scale on the left and the steps on the right. */
 function coverHead(options: CoverOptions, space: Bounds): { ink: Ink; bottom: number } {
-  const { titleBlock, page, tiling, paper, terms, scale } = options;
+  const { titleBlock, tiling, paper, terms, scale } = options;
   const { cover } = terms;
   const tiles = tiling?.places.length ?? 1;
   const title = fitText(titleBlock.title, widthOf(space), 7);
@@ -79,26 +80,48 @@ function coverHead(options: CoverOptions, space: Bounds): { ink: Ink; bottom: nu
     widthOf(space),
     3.5,
   );
-  const proof = proofBlock(page, terms);
-  const top = space.maxY - 20;
-  const steps = stepsInk(options, widthOf(space) - proof.width - gap);
+  const proofAndSteps = belowTitles(options, { ...space, maxY: space.maxY - 20 });
   return {
     ink: inkTogether(
       words(title.text, { x: space.minX, y: space.maxY - 9.5 }, title.height),
       words(subtitle.text, { x: space.minX, y: space.maxY - 17 }, subtitle.height),
-      moveInk(proof.ink, space.minX, top - proof.height),
-      moveInk(steps.ink, space.minX + proof.width + gap, top),
+      proofAndSteps.ink,
     ),
-    bottom: top - Math.max(proof.height, steps.height),
+    bottom: proofAndSteps.bottom,
   };
 }
 
+const keptBelowTitles = keeper<{ ink: Ink; bottom: number }>();
+
+/** The same for all pieces: it hangs on nothing but the paper, and on whether there is something to join. */
+function belowTitles(
+  { tiling, page, terms }: CoverOptions,
+  { minX, maxX, maxY }: Bounds,
+): { ink: Ink; bottom: number } {
+  const isTiled = tiling !== null;
+  return keptBelowTitles(terms, [isTiled, page.across, minX, maxX, maxY].join(' '), () => {
+    const proof = proofBlock(page, terms);
+    const steps = stepsInk(isTiled, terms, maxX - minX - proof.width - gap);
+    return {
+      ink: inkTogether(
+        moveInk(proof.ink, minX, maxY - proof.height),
+        moveInk(steps.ink, minX + proof.width + gap, maxY),
+      ),
+      bottom: maxY - Math.max(proof.height, steps.height),
+    };
+  });
+}
+
 /** Heading and wrapped steps; origin at the upper left. */
-function stepsInk({ tiling, terms }: CoverOptions, width: number): { ink: Ink; height: number } {
+function stepsInk(
+  isTiled: boolean,
+  terms: SheetWords,
+  width: number,
+): { ink: Ink; height: number } {
   const { howToUse, steps, single } = terms.cover;
   const [height, pitch, between] = [2.5, 4.6, 2];
   let y = -headingRoom;
-  const inks = (tiling ? steps : single).flatMap((step) => {
+  const inks = (isTiled ? steps : single).flatMap((step) => {
     y -= between;
     return wrap(step, height, width).map((text) => {
       y -= pitch;
@@ -137,5 +160,5 @@ function planInk({ tiling, terms }: CoverOptions, space: Bounds): { ink: Ink; he
 function legendFor(legend: Legend, space: Bounds): ReturnType<typeof legendBlock> | null {
   if (isEmpty(legend)) return null;
   const width = Math.min(widthOf(space), widestLegend);
-  return legendHeight(legend, width) <= heightOf(space) ? legendBlock(legend, width) : null;
+  return heightOfLegend(legend, width) <= heightOf(space) ? legendBlock(legend, width) : null;
 }

@@ -57,7 +57,14 @@ export function windowOf({ window, corner }: Grid, { column, row }: TilePlace): 
 
 /** The window as far as its joins: what is seen of it once all sheets are joined. */
 export function cellOf(grid: Grid, place: TilePlace): Bounds {
-  return joinedWindow(grid, place, () => true);
+  const { minX, minY, maxX, maxY } = windowOf(grid, place);
+  const { column, row } = place;
+  return {
+    minX: column > 0 ? minX + strip : minX,
+    maxX: column < grid.columns - 1 ? maxX - strip : maxX,
+    minY: row < grid.rows - 1 ? minY + strip : minY,
+    maxY: row > 0 ? maxY - strip : maxY,
+  };
 }
 
 /** The window cut at its joins with those neighbours that there are. */
@@ -96,47 +103,6 @@ export function columnMark(column: number): string {
 export function rowMark(row: number): string {
   const before = row < 26 ? '' : rowMark(Math.floor(row / 26) - 1);
   return before + String.fromCharCode(65 + (row % 26));
-}
-
-/**
- * The tiles whose cells hold a sample of the drawing, from the top, left to right. A line that only nips the corner of a
- * cell between two samples is left to the strips of that tile's neighbours, which show it whole. Samples are x and y by
- * turns. Grids of the same columns share the work on them.
- */
-export function neededOf(samples: readonly number[]): (grid: Grid) => TilePlace[] {
-  const known = new Map<string, Uint16Array>();
-  const indices = (first: 0 | 1, from: number, step: number, count: number): Uint16Array => {
-    const key = `${first} ${from} ${step}`;
-    const before = known.get(key);
-    if (before) return before;
-    const made = cellIndices(samples, first, from, step, count);
-    known.set(key, made);
-    return made;
-  };
-  return (grid) => {
-    const { columns, rows, window, corner } = grid;
-    const column = indices(0, corner.x + strip, window.width - overlap, columns);
-    const row = indices(1, corner.y - strip, -(window.height - overlap), rows);
-    const needed = new Uint8Array(columns * rows);
-    for (let i = 0; i < column.length; i++) needed[row[i]! * columns + column[i]!] = 1;
-    return allPlaces(grid).filter((_, index) => needed[index] === 1);
-  };
-}
-
-/** Of every sample's x or y: in which of `count` cells it lies. Thousands for each of dozens of grids: one plain loop. */
-function cellIndices(
-  samples: readonly number[],
-  first: 0 | 1,
-  from: number,
-  step: number,
-  count: number,
-): Uint16Array {
-  const cells = new Uint16Array(samples.length / 2);
-  for (let i = 0; i < cells.length; i++) {
-    const cell = Math.floor((samples[2 * i + first]! - from) / step);
-    cells[i] = Math.min(count - 1, Math.max(0, cell));
-  }
-  return cells;
 }
 
 /** Row by row from the top, each from left to right. */

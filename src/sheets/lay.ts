@@ -1,17 +1,17 @@
 /** A drawing laid for paper: as it stands or turned by a quarter, with what is asked of its lines again and again. */
-import { drawingBounds } from '../drawing/bounds.js';
 import type { Part } from '../drawing/build.js';
 import type { Lettering } from '../drawing/drawing.js';
+import { layerStyles } from '../drawing/layers.js';
 import { letteringBox } from '../drawing/lettering.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
-import { pointOn, segmentsOf } from '../geometry/segment.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
-import { inkOf, isLegible } from './ink.js';
-import { grown } from './rectangle.js';
+import { isLegible } from './ink.js';
+import { grown, spanned, together } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
+import type { Corners } from './shifts.js';
 
 export interface LaidStroke extends SheetStroke {
   /** of the line itself, without its width */
@@ -20,6 +20,8 @@ export interface LaidStroke extends SheetStroke {
 
 export interface LaidLettering {
   readonly lettering: Lettering;
+  /** of its box, as `letteringBox` gives them */
+  readonly corners: Corners;
   /** the upright rectangle round its box */
   readonly box: Bounds;
 }
@@ -33,58 +35,49 @@ export interface Laid {
 
 /** Half of the widest line and a little air: so far the ink may reach beyond the bounds of its lines. */
 const inkReach = 0.5;
-const sampling = 4;
 
 /** Throws a RangeError for an empty part, and for one that isn't finite. */
 export function lay(part: Part): Laid {
-  const bounds = grown(drawingBounds(part), inkReach);
+  const extents: Bounds[] = [];
+  const strokes: LaidStroke[] = [];
+  for (const { curve, layer } of part.strokes) {
+    const bounds = extentOf(curve);
+    if (!bounds) continue;
+    const { width, lineType } = layerStyles[layer];
+    strokes.push({ curve, width, lineType, bounds });
+    extents.push(bounds);
+  }
+  const letterings: LaidLettering[] = [];
+  for (const lettering of part.letterings) {
+    const corners = letteringBox(lettering);
+    const box = boundsOfPoints(corners)!;
+    if (isLegible(lettering.text)) letterings.push({ lettering, corners, box });
+    extents.push(box);
+    const leader = lettering.leader && boundsOf(lettering.leader);
+    if (leader) extents.push(leader);
+  }
+  return { strokes, letterings, bounds: grown(finite(together(extents)), inkReach) };
+}
+
+/** Most lines have two ends and nothing else. */
+function extentOf(curve: Curve): Bounds | null {
+  const { vertices } = curve;
+  const isStraight = vertices.length === 2 && vertices[0]!.bulge === 0 && vertices[1]!.bulge === 0;
+  return isStraight ? spanned(vertices[0]!, vertices[1]!) : boundsOf(curve);
+}
+
+function finite(bounds: Bounds | null): Bounds {
+  if (!bounds) throw new RangeError('an empty drawing has no bounds');
   if (!Object.values(bounds).every(Number.isFinite)) {
     throw new RangeError('a drawing without an end');
   }
-  return {
-    strokes: inkOf({ strokes: part.strokes, letterings: [] }).strokes.flatMap(withBounds),
-    letterings: part.letterings
-      .filter(({ text }) => isLegible(text))
-      .map((lettering) => ({ lettering, box: boxOf(lettering) })),
-    bounds,
-  };
-}
-
-/**
- * Points of all lines and leaders, nowhere more than 4 mm apart along the line, and the middles of all lettering: x and y
- * by turns, since there are thousands.
- */
-export function samplesOf({ strokes, letterings }: Laid): number[] {
-  const samples: number[] = [];
-  for (const { curve } of strokes) addPointsAlong(curve, samples);
-  for (const { lettering, box } of letterings) {
-    if (lettering.leader) addPointsAlong(lettering.leader, samples);
-    samples.push((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
-  }
-  return samples;
+  return bounds;
 }
 
 /** The stroke with its extent; nothing when it has no points. */
 export function withBounds(stroke: SheetStroke): LaidStroke[] {
   const bounds = boundsOf(stroke.curve);
   return bounds ? [{ ...stroke, bounds }] : [];
-}
-
-function boxOf(lettering: Lettering): Bounds {
-  return boundsOfPoints(letteringBox(lettering))!;
-}
-
-function addPointsAlong(curve: Curve, samples: number[]): void {
-  for (const segment of segmentsOf(curve)) {
-    const { length, to } = segment;
-    const count = Math.max(1, Math.ceil(length / sampling));
-    samples.push(segment.from.x, segment.from.y);
-    for (let i = 1; i < count; i++) {
-      const { x, y } = pointOn(segment, (length * i) / count);
-      samples.push(x, y);
-    }
-    samples.push(to.x, to.y);
-  }
 }
 
 /** The drawing turned by a quarter, about the origin. */

@@ -2,7 +2,7 @@
 import type { Legend, Table } from '../drawing/drawing.js';
 import { legendBlock, legendHeight } from '../drawing/legend.js';
 import type { Bounds } from '../geometry/measure.js';
-import { inkOf, inkTogether, moveInk } from './ink.js';
+import { inkOf, inkTogether } from './ink.js';
 import { heightOf, widthOf } from './rectangle.js';
 import type { Ink } from './sheet.js';
 
@@ -11,6 +11,22 @@ const widestColumn = 200;
 
 export function isEmpty({ notes, tables }: Legend): boolean {
   return notes.length === 0 && tables.length === 0;
+}
+
+interface Measured {
+  readonly width: number;
+  readonly height: number;
+}
+
+const measured = new WeakMap<Legend, Measured>();
+
+/** How high a legend is at a width. The cover asks whether it has room for it; the pages after it ask again. */
+export function heightOfLegend(legend: Legend, width: number): number {
+  const before = measured.get(legend);
+  if (before?.width === width) return before.height;
+  const height = legendHeight(legend, width);
+  measured.set(legend, { width, height });
+  return height;
 }
 
 /** The ink of each page, at least one item on every page; `space` is the same on all. */
@@ -24,7 +40,7 @@ export function legendPages(legend: Legend, space: Bounds): Ink[] {
       if (isEmpty(rest)) break;
       const count = Math.max(1, mostItems(rest, column));
       const block = legendBlock(items(rest, 0, count), widthOf(column));
-      inks.push(moveInk(inkOf(block), column.minX, column.maxY));
+      inks.push(inkOf(block, column.minX, column.maxY));
       rest = items(rest, count, itemCount(rest));
     }
     pages.push(inkTogether(...inks));
@@ -42,7 +58,7 @@ function columnsOf(space: Bounds): Bounds[] {
 }
 
 function mostItems(legend: Legend, column: Bounds): number {
-  const heightOfPart = (part: Legend) => legendHeight(part, widthOf(column));
+  const heightOfPart = (part: Legend) => heightOfLegend(part, widthOf(column));
   const fits = (part: Legend) => heightOfPart(part) <= heightOf(column);
   let [most, tooMany] = [0, itemCount(legend)];
   const whole = heightOfPart(legend);

@@ -1,4 +1,4 @@
-/** Registration crosses and join lines of a tile, in the coordinates of its windows. */
+/** Registration crosses and join lines of a tile: down the middle of each overlap a thin line from edge to edge of the window. */
 import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 import { strip } from './grid.js';
@@ -18,13 +18,27 @@ export interface Neighbours {
 }
 
 /** A cross at each corner of an overlap: the same point of the drawing on every sheet that shows it. */
-export function crossPoints(window: Bounds, { left, right, above, below }: Neighbours): Point[] {
+export function crossPoints(window: Bounds, neighbours: Neighbours): Point[] {
+  return corners(window).filter((_, i) => isCrossed(neighbours)[i]);
+}
+
+/** Of the cells' edges: upper left, upper right, lower left, lower right. */
+function corners(window: Bounds): Point[] {
   const { minX, minY, maxX, maxY } = grown(window, -strip);
   return [
-    ...(left !== null || above !== null ? [{ x: minX, y: maxY }] : []),
-    ...(right !== null || above !== null ? [{ x: maxX, y: maxY }] : []),
-    ...(left !== null || below !== null ? [{ x: minX, y: minY }] : []),
-    ...(right !== null || below !== null ? [{ x: maxX, y: minY }] : []),
+    { x: minX, y: maxY },
+    { x: maxX, y: maxY },
+    { x: minX, y: minY },
+    { x: maxX, y: minY },
+  ];
+}
+
+function isCrossed({ left, right, above, below }: Neighbours): boolean[] {
+  return [
+    left !== null || above !== null,
+    right !== null || above !== null,
+    left !== null || below !== null,
+    right !== null || below !== null,
   ];
 }
 
@@ -32,23 +46,35 @@ export function crossBox({ x, y }: Point): Bounds {
   return grown({ minX: x, minY: y, maxX: x, maxY: y }, arm);
 }
 
-export function cross({ x, y }: Point): Ink {
-  return inkTogether(
-    rule({ x: x - arm, y }, { x: x + arm, y }, lineWidths.wide),
-    rule({ x, y: y - arm }, { x, y: y + arm }, lineWidths.wide),
-  );
-}
-
-/** A thin line down the middle of each overlap, from edge to edge of the window. */
-export function joinLines(window: Bounds, { left, right, above, below }: Neighbours): Ink {
+/** Join lines and crosses of the tiles whose windows lie at the same place on their sheets: each is made once. */
+export function joinSetter(window: Bounds): (neighbours: Neighbours) => Ink {
   const upright = (x: number) =>
     rule({ x, y: window.minY }, { x, y: window.maxY }, lineWidths.fine);
   const level = (y: number) => rule({ x: window.minX, y }, { x: window.maxX, y }, lineWidths.fine);
+  const lines = {
+    left: upright(window.minX + strip),
+    right: upright(window.maxX - strip),
+    above: level(window.maxY - strip),
+    below: level(window.minY + strip),
+  };
+  const crosses = corners(window).map(cross);
+  return (neighbours) => {
+    const { left, right, above, below } = neighbours;
+    const crossed = isCrossed(neighbours);
+    return inkTogether(
+      ...(left === null ? [] : [lines.left]),
+      ...(right === null ? [] : [lines.right]),
+      ...(above === null ? [] : [lines.above]),
+      ...(below === null ? [] : [lines.below]),
+      ...crosses.filter((_, i) => crossed[i]),
+    );
+  };
+}
+
+function cross({ x, y }: Point): Ink {
   return inkTogether(
-    ...(left === null ? [] : [upright(window.minX + strip)]),
-    ...(right === null ? [] : [upright(window.maxX - strip)]),
-    ...(above === null ? [] : [level(window.maxY - strip)]),
-    ...(below === null ? [] : [level(window.minY + strip)]),
+    rule({ x: x - arm, y }, { x: x + arm, y }, lineWidths.wide),
+    rule({ x, y: y - arm }, { x, y: y + arm }, lineWidths.wide),
   );
 }
 

@@ -4,8 +4,9 @@ import type { TurnedBox } from '../drawing/turned-box.js';
 import { boxesMeet, chainMeets } from '../drawing/turned-box.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
+import { isLine } from '../geometry/segment.js';
 import type { Chord } from './chords.js';
-import { chordsOf } from './chords.js';
+import { chordRuns, chordsOf } from './chords.js';
 import type { Laid, LaidStroke } from './lay.js';
 import { comeNear, meet } from './rectangle.js';
 
@@ -43,15 +44,24 @@ export function linesIn(strokes: readonly LaidStroke[], area: Bounds): Line[] {
 }
 
 function addLinesOf({ curve, width, bounds }: LaidStroke, area: Bounds, lines: Line[]): void {
-  if (comeNear(bounds, area, width / 2 + air)) addLines(curve, width, area, lines);
+  const margin = width / 2 + air;
+  if (!comeNear(bounds, area, margin)) return;
+  // most lines are a single straight piece, whose bounds are known
+  if (isLine(curve))
+    lines.push({ points: [curve.vertices[0]!, curve.vertices[1]!], bounds, margin });
+  else addLines(curve, width, area, lines);
 }
 
 function addLines(curve: Curve, width: number, area: Bounds, lines: Line[]): void {
   const margin = width / 2 + air;
-  const chords = chordsOf(curve);
-  for (let i = 0; i < chords.length; i++) {
-    const { points, bounds } = chords[i]!;
-    if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+  const runs = chordRuns(curve);
+  for (let k = 0; k < runs.length; k++) {
+    const { chords, bounds: reached } = runs[k]!;
+    if (!comeNear(reached, area, margin)) continue;
+    for (let i = 0; i < chords.length; i++) {
+      const { points, bounds } = chords[i]!;
+      if (comeNear(bounds, area, margin)) lines.push({ points, bounds, margin });
+    }
   }
 }
 

@@ -2,6 +2,7 @@
 import { wrap } from '../drawing/wrap.js';
 import type { Point } from '../geometry/curve.js';
 import { inkTogether, lineWidths, moveInk, rectangle, rule, words } from './ink.js';
+import { keeper } from './kept.js';
 import type { Page } from './page.js';
 import type { Size } from './paper.js';
 import type { Ink } from './sheet.js';
@@ -23,8 +24,15 @@ export interface Block extends Size {
 const barRoom = 8;
 const headRoom = 15;
 
+const keptBlock = keeper<Block>();
+const keptLines = keeper<Block>();
+
 /** What to do in two lines, the square below them, and the 4 in bar at the foot. */
 export function proofBlock(page: Pick<Page, 'across'>, terms: SheetWords): Block {
+  return keptBlock(terms, page.across, () => newProofBlock(page, terms));
+}
+
+function newProofBlock(page: Pick<Page, 'across'>, terms: SheetWords): Block {
   const [first, second] = terms.proof.before;
   const top = barRoom + side;
   return {
@@ -53,6 +61,10 @@ function square({ across }: Pick<Page, 'across'>, { proof }: SheetWords): Ink {
 
 /** The lines of known length at the foot of a sheet: 100 mm, and 4 in above it where the work is in inches. */
 export function proofLines(units: Units, terms: SheetWords): Block {
+  return keptLines(terms, units, () => newProofLines(units, terms));
+}
+
+function newProofLines(units: Units, terms: SheetWords): Block {
   const hundred = measuredLine({ x: 0, y: tick / 2 }, side, terms.proof.hundred);
   if (units === 'mm') return { width: side, height: proofLineHeight, ink: hundred };
   const inches = measuredLine({ x: 0, y: proofLineHeight }, bar, terms.proof.fourInches);

@@ -1,4 +1,5 @@
 /** Upright rectangles: the room that things take up on a sheet. */
+import type { Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
 
 export const widthOf = ({ minX, maxX }: Bounds): number => maxX - minX;
@@ -8,6 +9,29 @@ export const heightOf = ({ minY, maxY }: Bounds): number => maxY - minY;
 /** The rectangle with each side moved outwards by `by` mm; inwards when it is negative. */
 export function grown({ minX, minY, maxX, maxY }: Bounds, by: number): Bounds {
   return { minX: minX - by, minY: minY - by, maxX: maxX + by, maxY: maxY + by };
+}
+
+/** With two points at its corners. */
+export function spanned(a: Point, b: Point): Bounds {
+  return {
+    minX: Math.min(a.x, b.x),
+    minY: Math.min(a.y, b.y),
+    maxX: Math.max(a.x, b.x),
+    maxY: Math.max(a.y, b.y),
+  };
+}
+
+/** The rectangle round them all, or null when there are none. */
+export function together(all: readonly Bounds[]): Bounds | null {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < all.length; i++) {
+    const each = all[i]!;
+    minX = Math.min(minX, each.minX);
+    minY = Math.min(minY, each.minY);
+    maxX = Math.max(maxX, each.maxX);
+    maxY = Math.max(maxY, each.maxY);
+  }
+  return all.length > 0 ? { minX, minY, maxX, maxY } : null;
 }
 
 /** Turned about the origin by a quarter, to the left when it is 1. */

@@ -34,7 +34,9 @@ export interface Settled {
 export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
   const places = laid.letterings.map((each) => unmoved(each, regions));
   if (!places.includes(null)) return places.filter((place) => place !== null);
-  const taken = laid.letterings.map(({ lettering }) => turnedBoxOf(lettering));
+  const taken = laid.letterings.map(({ lettering, corners }) =>
+    turnedBox(corners, lettering.angle),
+  );
   laid.letterings.forEach(({ lettering }, i) => {
     if (places[i]) return;
     const others = taken.filter((_, j) => j !== i);
@@ -46,10 +48,12 @@ export function settle(laid: Laid, regions: readonly Region[]): Settled[] {
 }
 
 function unmoved({ lettering, box }: LaidLettering, regions: readonly Region[]): Settled | null {
-  const region = regions.findIndex(
-    ({ area, marks }) => holds(area, box) && !marks.some((mark) => meet(mark, box)),
-  );
-  return region < 0 ? null : { region, lettering };
+  for (let region = 0; region < regions.length; region++) {
+    const { area, marks } = regions[region]!;
+    if (!holds(area, box)) continue;
+    if (!marks.some((mark) => meet(mark, box))) return { region, lettering };
+  }
+  return null;
 }
 
 function turnedBoxOf(lettering: Lettering): TurnedBox {

@@ -9,7 +9,7 @@
 import type { Drawing } from '../drawing/drawing.js';
 import { scaleText } from '../drawing/scale.js';
 import type { Composition, LegendSetter } from './compose.js';
-import { compose, framed, isRoomFor, legendSetter } from './compose.js';
+import { compose, frameSetter, isRoomFor, legendSetter } from './compose.js';
 import { coverPages, legendSheets } from './cover.js';
 import { fullSheet } from './full-sheet.js';
 import type { Laid } from './lay.js';
@@ -21,10 +21,10 @@ import type { Units } from './proof.js';
 import { proofBlock, proofLines } from './proof.js';
 import type { Sheet } from './sheet.js';
 import type { Tiling } from './tile.js';
-import { tileSheet, tilesOf } from './tile.js';
+import { tileSetter, tilesOf } from './tile.js';
 import type { Placement } from './tiling.js';
 import { fewestTiles, placementsOf } from './tiling.js';
-import type { TitleBlock, TitleBlockEntry } from './title-block.js';
+import type { SheetNumber, TitleBlock, TitleBlockFields } from './title-block.js';
 import { sheetWords, type SheetWords } from './words.js';
 
 export interface SheetOptions {
@@ -37,12 +37,13 @@ export interface SheetOptions {
 }
 
 /** A sheet that doesn't know yet which of how many it is. */
-type Unnumbered = (entry: TitleBlockEntry) => Sheet;
+type Unnumbered = (number: SheetNumber) => Sheet;
 
 interface Job {
   readonly drawing: Drawing;
   readonly placements: readonly Placement[];
   readonly options: SheetOptions;
+  readonly fields: TitleBlockFields;
   readonly size: Size;
   readonly printed: Printed;
   readonly terms: SheetWords;
@@ -54,32 +55,34 @@ interface Job {
  */
 export function toSheets(drawing: Drawing, options: SheetOptions): Sheet[] {
   const sheets = unnumbered(drawing, options);
-  return sheets.map((sheet, i) =>
-    sheet({
-      ...options.titleBlock,
-      units: options.units,
-      ...(drawing.scale && { scale: drawing.scale }),
-      sheet: i + 1,
-      sheets: sheets.length,
-    }),
-  );
+  return sheets.map((sheet, i) => sheet({ sheet: i + 1, sheets: sheets.length }));
 }
 
 function unnumbered(drawing: Drawing, options: SheetOptions): Unnumbered[] {
-  const { paper, printed = trulyPrinted, words: terms = sheetWords.en } = options;
+  const {
+    paper,
+    titleBlock,
+    units,
+    printed = trulyPrinted,
+    words: terms = sheetWords.en,
+  } = options;
+  const { scale } = drawing;
+  const fields = { ...titleBlock, units, ...(scale && { scale }) };
+  const framed = frameSetter(fields, terms);
   const frame = (composition: Composition): Unnumbered => {
-    return (entry) => framed(composition, entry, terms);
+    return (number) => framed(composition, number);
   };
   if (paper === 'full') return [frame(fullSheet(drawing, printed, terms))];
   const placements = placementsOf(drawing);
-  const job: Job = { drawing, placements, options, size: paperSizes[paper], printed, terms };
+  const size = paperSizes[paper];
+  const job: Job = { drawing, placements, options, fields, size, printed, terms };
   const whole = onOneSheet(job) ?? coverAndOne(job);
   return whole ? whole.map(frame) : coverAndTiles(job, frame);
 }
 
 function onOneSheet(job: Job): Composition[] | null {
   const { drawing, terms } = job;
-  const composed = (legend: LegendSetter) =>
+  const composed = (legend: LegendSetter | null) =>
     firstFit(job, (page, laid) =>
       compose(page, laid, drawing.scale ? null : proofBlock(page, terms), legend),
     );
@@ -110,11 +113,14 @@ function firstFit(
 }
 
 function coverAndTiles(job: Job, frame: (composition: Composition) => Unnumbered): Unnumbered[] {
-  const { placements, size, printed, options, terms } = job;
+  const { placements, size, printed, options, fields, terms } = job;
   const tiling = fewestTiles(placements, size, printed, options.units);
-  const tiles = tilesOf(tiling).map((tile): Unnumbered => {
-    return (entry) => tileSheet({ ...tile, page: tiling.page }, entry, terms);
-  });
+  const tiled = tileSetter(tiling, fields, terms);
+  const tiles = tilesOf(tiling).map(
+    (tile): Unnumbered =>
+      (number) =>
+        tiled(tile, number),
+  );
   const joined = tiling.places.length > 1 ? tiling : null;
   return [...cover(job, joined).map(frame), ...tiles];
 }

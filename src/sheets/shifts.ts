@@ -7,6 +7,8 @@ import { grown, heightOf, widthOf } from './rectangle.js';
 /** How far beyond the least move others are tried, and how close together, mm. */
 const reach = { along: 60, across: 12 };
 const step = { along: 2, across: 3 };
+/** What two ways to work out a cost may differ by, mm. */
+const rounding = 1e-6;
 const mostTries = 400;
 const mostRegions = 4;
 /** Costs beyond the least up to which moves are worked out together: most lettering finds its place among the first. */
@@ -82,7 +84,10 @@ const fitsInto =
     minY + y >= area.minY &&
     maxY + y <= area.maxY;
 
-/** A move and others round it, along and across the baseline: those whose cost lies in a range, and that keep to the area. */
+/**
+ * A move and others round it, along and across the baseline: those whose cost lies in a range, and that keep to the area. A
+ * cost is at least as far as it goes along the baseline, and at least twice as far as it goes across: most need no more.
+ */
 function slidesFrom(
   { region, shift: first }: Shift,
   direction: Point,
@@ -90,8 +95,13 @@ function slidesFrom(
   fits: Fits,
 ): Shift[] {
   const all: Shift[] = [];
+  const firstAlong = first.x * direction.x + first.y * direction.y;
+  const firstAcross = first.y * direction.x - first.x * direction.y;
+  const farthest = upTo + rounding;
   for (let along = -reach.along; along <= reach.along; along += step.along) {
+    if (Math.abs(firstAlong + along) > farthest) continue;
     for (let across = -reach.across; across <= reach.across; across += step.across) {
+      if (2 * Math.abs(firstAcross + across) > farthest) continue;
       const x = first.x + along * direction.x - across * direction.y;
       const y = first.y + along * direction.y + across * direction.x;
       const cost = costOf(x, y, direction);

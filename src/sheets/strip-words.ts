@@ -16,6 +16,8 @@ const height = 2.5;
 const rise = 1.2;
 /** Between places that are tried, mm. */
 const step = 2;
+/** A place is only passed over where the box meets a line by more than this, mm: the rest is looked at as everywhere else. */
+const sure = 1e-4;
 
 /**
  * One line of text along a strip, as near to its middle as can be: the first of the texts that finds a clear place, or
@@ -40,13 +42,75 @@ export function stripWords(
 /** How far from the strip's middle the box stands clear: there first, then either side of it; null when nowhere. */
 function clearOffset(strip: Bounds, box: Corners, obstacles: readonly Line[]): number | null {
   const bounds = boundsOfPoints(box)!;
-  const half = lengthOf(strip) / 2;
-  const clear = (offset: number): boolean => isClear(strip, box, bounds, offset, obstacles);
-  for (let away = 0; away < half; away += step) {
-    if (clear(away)) return away;
-    if (away > 0 && clear(-away)) return -away;
+  const count = Math.ceil(lengthOf(strip) / 2 / step);
+  const blocked = blockedPlaces(strip, bounds, count, obstacles);
+  const clear = (place: number): boolean =>
+    blocked[count + place] === 0 && isClear(strip, box, bounds, place * step, obstacles);
+  for (let place = 0; place < count; place++) {
+    if (clear(place)) return place * step;
+    if (place > 0 && clear(-place)) return -place * step;
   }
   return null;
+}
+
+/**
+ * The places where the box surely meets a line, from `-count` to `count` about the middle: worked out line by line, which
+ * takes far less than to try each place against all of them.
+ */
+function blockedPlaces(
+  strip: Bounds,
+  box: Bounds,
+  count: number,
+  obstacles: readonly Line[],
+): Uint8Array {
+  const blocked = new Uint8Array(2 * count + 1);
+  const isAcross = !isLevel(strip);
+  const [low, high] = isAcross ? [box.minX, box.maxX] : [box.minY, box.maxY];
+  const [start, end] = isAcross ? [box.minY, box.maxY] : [box.minX, box.maxX];
+  for (let i = 0; i < obstacles.length; i++) {
+    const { points, margin } = obstacles[i]!;
+    const within = margin - sure;
+    const span = isAcross
+      ? spanBetween(points[0].y, points[0].x, points[1].y, points[1].x, low - within, high + within)
+      : spanBetween(
+          points[0].x,
+          points[0].y,
+          points[1].x,
+          points[1].y,
+          low - within,
+          high + within,
+        );
+    if (!span) continue;
+    const first = Math.max(-count, Math.ceil((span.from - within - end) / step));
+    const last = Math.min(count, Math.floor((span.to + within - start) / step));
+    for (let place = first; place <= last; place++) blocked[count + place] = 1;
+  }
+  return blocked;
+}
+
+/** How far along the strip a straight piece reaches where it lies between two lengths across it; null when nowhere. */
+function spanBetween(
+  fromAlong: number,
+  fromAcross: number,
+  toAlong: number,
+  toAcross: number,
+  low: number,
+  high: number,
+): { readonly from: number; readonly to: number } | null {
+  let [enters, leaves] = [0, 1];
+  const rise = toAcross - fromAcross;
+  if (rise === 0) {
+    if (fromAcross < low || fromAcross > high) return null;
+  } else {
+    const atLow = (low - fromAcross) / rise;
+    const atHigh = (high - fromAcross) / rise;
+    enters = Math.max(0, Math.min(atLow, atHigh));
+    leaves = Math.min(1, Math.max(atLow, atHigh));
+    if (enters > leaves) return null;
+  }
+  const a = fromAlong + enters * (toAlong - fromAlong);
+  const b = fromAlong + leaves * (toAlong - fromAlong);
+  return { from: Math.min(a, b), to: Math.max(a, b) };
 }
 
 function isClear(

@@ -1,20 +1,20 @@
 /** Tiles: each with its window of the drawing, crosses, joins with the neighbours' marks, and a foot to measure. */
 import type { Bounds } from '../geometry/measure.js';
-import { footHeight, footInk } from './foot.js';
+import { footHeight, footSetter } from './foot.js';
 import type { Grid, TilePlace } from './grid.js';
-import { joinedWindow, markOf, samePlace, windowOf } from './grid.js';
+import { joinedWindow, markOf, overlap, samePlace, windowOf } from './grid.js';
 import { inkOf, inkTogether, moveInk } from './ink.js';
 import type { Laid, LaidStroke } from './lay.js';
 import { withBounds } from './lay.js';
 import type { Neighbours } from './marks.js';
-import { cross, crossBox, crossPoints, joinLines, stripBoxes } from './marks.js';
+import { crossBox, crossPoints, joinSetter, stripBoxes } from './marks.js';
 import type { Page } from './page.js';
 import type { Units } from './proof.js';
-import { comeNear, grown } from './rectangle.js';
+import { comeNear, grown, holds } from './rectangle.js';
 import { settle } from './settle.js';
 import type { Ink, Sheet } from './sheet.js';
 import { stripWords } from './strip-words.js';
-import type { TitleBlockEntry } from './title-block.js';
+import type { SheetNumber, TitleBlockFields } from './title-block.js';
 import type { SheetWords } from './words.js';
 
 export interface Tiling {
@@ -60,7 +60,11 @@ export function tilesOf({ laid, grid, places }: Tiling): Tile[] {
   const lettered = inkOf({ strokes: [], letterings: settled.map(({ lettering }) => lettering) });
   const lines = [...laid.strokes, ...lettered.strokes.flatMap(withBounds)];
   return tiles.map((tile, index) => {
-    const strokes = lines.filter(({ bounds, width }) => comeNear(bounds, tile.window, width / 2));
+    const strokes: LaidStroke[] = [];
+    for (let i = 0; i < lines.length; i++) {
+      const line = lines[i]!;
+      if (comeNear(line.bounds, tile.window, line.width / 2)) strokes.push(line);
+    }
     const letterings = lettered.letterings.filter((_, i) => settled[i]!.region === index);
     return { ...tile, content: { strokes, letterings } };
   });
@@ -79,36 +83,37 @@ function neighboursOf(
   };
 }
 
-export function tileSheet(
-  { page, content, window, mark, neighbours }: Tile & { readonly page: Page },
-  entry: TitleBlockEntry,
+/** The sheets of a tiling's tiles. What they have in common is set once. */
+export function tileSetter(
+  { page, places }: Pick<Tiling, 'page' | 'places'>,
+  fields: TitleBlockFields,
   terms: SheetWords,
-): Sheet {
-  const area = windowArea(page, entry.units);
-  const [dx, dy] = [area.minX - window.minX, area.minY - window.minY];
-  const furniture = inkTogether(
-    joinLines(window, neighbours),
-    ...crossPoints(window, neighbours).map(cross),
-    ...joinWords({ content, window, neighbours }, terms),
-  );
-  return {
-    width: page.width,
-    height: page.height,
-    correction: page.correction,
-    content: [{ ...content, at: { x: dx, y: dy }, window: area }],
-    furniture: inkTogether(moveInk(furniture, dx, dy), footInk(mark, entry, page.area, terms)),
+): (tile: Tile, number: SheetNumber) => Sheet {
+  const area = windowArea(page, fields.units);
+  const joins = joinSetter(area);
+  const foot = footSetter(fields, page.area, places.length > 1, terms);
+  const { width, height, correction } = page;
+  return (tile, number) => {
+    const { content, window, mark, neighbours } = tile;
+    const [dx, dy] = [area.minX - window.minX, area.minY - window.minY];
+    const furniture = inkTogether(
+      joins(neighbours),
+      ...joinWords(tile, terms).map((ink) => moveInk(ink, dx, dy)),
+      foot(mark, number),
+    );
+    const placed = { ...content, at: { x: dx, y: dy }, window: area };
+    return { width, height, correction, content: [placed], furniture };
   };
 }
 
 /** The left and upper edges are cut and lie on top; the right and lower strips are covered. */
-function joinWords(
-  { content, window, neighbours }: Pick<Tile, 'content' | 'window' | 'neighbours'>,
-  { tile }: SheetWords,
-): Ink[] {
+function joinWords({ content, window, neighbours }: Tile, { tile }: SheetWords): Ink[] {
   const boxes = stripBoxes(window);
   const { left, right, above, below } = neighbours;
+  const middle = grown(window, -overlap);
+  const lines = content.strokes.filter(({ bounds }) => !holds(middle, bounds));
   const write = (mark: string | null, text: (mark: string) => string, strip: Bounds): Ink[] =>
-    mark === null ? [] : [stripWords([text(mark), mark], strip, content.strokes)];
+    mark === null ? [] : [stripWords([text(mark), mark], strip, lines)];
   return [
     ...write(left, tile.cutHere, boxes.left),
     ...write(above, tile.cutHere, boxes.above),

@@ -1,9 +1,10 @@
 /** Which way a drawing is laid on the paper, and which tiling of it needs the fewest sheets. */
 import type { Part } from '../drawing/build.js';
 import type { Bounds } from '../geometry/measure.js';
-import { cellOf, gridOver, neededOf, type Grid, type TilePlace } from './grid.js';
+import { cellOf, gridOver, type Grid, type TilePlace } from './grid.js';
 import type { Laid } from './lay.js';
-import { lay, quarterOf, samplesOf, turnedPart } from './lay.js';
+import { lay, quarterOf, turnedPart } from './lay.js';
+import { neededPlaces } from './needed.js';
 import type { Lying, Page, Printed } from './page.js';
 import { plainPage } from './page.js';
 import type { Size } from './paper.js';
@@ -11,6 +12,7 @@ import type { Units } from './proof.js';
 import { heightOf, holds, turnedBounds, widthOf } from './rectangle.js';
 import type { Tiling } from './tile.js';
 import { windowArea } from './tile.js';
+import { tracesOf, turnedTraces, type Traces } from './traces.js';
 
 /** Shares of the spare room that may lie on one side, the best-looking first; more where sheets lie in a single row. */
 const shares = [0.5, 0.25, 0.75];
@@ -37,7 +39,7 @@ interface Shape {
   readonly contours: readonly Bounds[];
   /** of the letterings */
   readonly boxes: readonly Bounds[];
-  readonly samples: readonly number[];
+  readonly traces: Traces;
 }
 
 export function placementsOf(drawing: Part): Placement[] {
@@ -74,26 +76,26 @@ function once<T>(make: () => T): () => T {
 function shapeOf(laid: Laid): Shape {
   const contours = laid.strokes.filter(({ curve }) => curve.closed).map(({ bounds }) => bounds);
   const boxes = laid.letterings.map(({ box }) => box);
-  return { bounds: laid.bounds, contours, boxes, samples: samplesOf(laid) };
+  return { bounds: laid.bounds, contours, boxes, traces: tracesOf(laid) };
 }
 
-function turnShape({ bounds, contours, boxes, samples }: Shape, quarter: 1 | -1): Shape {
-  const turned = samples.map((_, i) =>
-    i % 2 === 0 ? -quarter * samples[i + 1]! : quarter * samples[i - 1]!,
-  );
+function turnShape({ bounds, contours, boxes, traces }: Shape, quarter: 1 | -1): Shape {
   return {
     bounds: turnedBounds(bounds, quarter),
     contours: contours.map((contour) => turnedBounds(contour, quarter)),
     boxes: boxes.map((box) => turnedBounds(box, quarter)),
-    samples: turned,
+    traces: turnedTraces(traces, quarter),
   };
 }
 
+/** One of the ways to tile a drawing, with the tiles that it needs. */
 interface Counted {
   readonly placement: Placement;
   readonly page: Page;
   readonly grid: Grid;
   readonly places: readonly TilePlace[];
+  /** of those places */
+  readonly cells: readonly Bounds[];
 }
 
 /**
@@ -107,30 +109,37 @@ export function fewestTiles(
   printed: Printed,
   units: Units,
 ): Tiling {
-  const tilings = placements.flatMap((placement) =>
-    tilingsOf(placement, plainPage(paper, placement.lying, printed), units),
-  );
-  const fewest = Math.min(...tilings.map(({ places }) => places.length));
-  const few = tilings.filter(({ places }) => places.length === fewest);
-  const alike = few.filter(({ placement }) => placement.shape === few[0]!.placement.shape);
+  let alike: Counted[] = [];
+  for (const placement of placements) {
+    const page = plainPage(paper, placement.lying, printed);
+    for (const grid of gridsOver(placement.shape.bounds, windowArea(page, units))) {
+      const places = neededPlaces(placement.shape.traces, grid, mostUseful(placement, alike[0]));
+      if (!places) continue;
+      if (alike[0] && places.length < alike[0].places.length) alike = [];
+      const cells = places.map((place) => cellOf(grid, place));
+      alike.push({ placement, page, grid, places, cells });
+    }
+  }
   const whole = leastOf(alike, cutContours);
   const { placement, page, grid, places } = leastOf(whole, cutLetterings)[0]!;
   return { page, laid: placement.laid, grid, places };
 }
 
+/** How many tiles a way may need to be looked at beside the best one yet: as many, but fewer where it turns the drawing. */
+function mostUseful({ shape }: Placement, best: Counted | undefined): number {
+  if (!best) return Infinity;
+  return best.places.length - (best.placement.shape === shape ? 0 : 1);
+}
+
 /** The room to spare shared out in every way. */
-function tilingsOf(placement: Placement, page: Page, units: Units): Counted[] {
-  const { bounds, samples } = placement.shape;
-  const area = windowArea(page, units);
+function gridsOver(bounds: Bounds, area: Bounds): Grid[] {
   const window = { width: widthOf(area), height: heightOf(area) };
   const { columns, rows } = gridOver(bounds, window);
   if (columns * rows > mostTiles) throw new RangeError(`${columns} by ${rows} sheets`);
   const tried = columns === 1 || rows === 1 ? sharesInRow : shares;
-  const grids = sharesOver(columns, tried).flatMap((left) =>
+  return sharesOver(columns, tried).flatMap((left) =>
     sharesOver(rows, tried).map((above) => gridOver(bounds, window, left, above)),
   );
-  const needed = neededOf(samples);
-  return grids.map((grid) => ({ placement, page, grid, places: needed(grid) }));
 }
 
 /** Where a single tile holds all, it is no matter which side the room lies on. */
@@ -139,17 +148,33 @@ function sharesOver(count: number, tried: readonly number[]): readonly number[] 
 }
 
 /** Those for which it is least, in their order. */
-function leastOf<T>(list: readonly T[], measure: (each: T) => number): T[] {
-  const measured = list.map(measure);
-  const least = Math.min(...measured);
-  return list.filter((_, i) => measured[i] === least);
+function leastOf(list: readonly Counted[], measure: (each: Counted, most: number) => number) {
+  let [least, found]: [number, Counted[]] = [Infinity, []];
+  if (list.length === 1) return list;
+  for (const each of list) {
+    const measured = measure(each, least);
+    if (measured < least) found = [];
+    if (measured <= least) found.push(each);
+    least = Math.min(least, measured);
+  }
+  return found;
 }
 
-const cutContours = (counted: Counted): number => cut(counted, counted.placement.shape.contours);
-const cutLetterings = (counted: Counted): number => cut(counted, counted.placement.shape.boxes);
+const cutContours = (counted: Counted, most: number): number =>
+  cut(counted, counted.placement.shape.contours, most);
+const cutLetterings = (counted: Counted, most: number): number =>
+  cut(counted, counted.placement.shape.boxes, most);
 
-/** How many of the boxes lie in no cell as a whole. */
-function cut({ grid, places }: Counted, boxes: readonly Bounds[]): number {
-  const cells = places.map((place) => cellOf(grid, place));
-  return boxes.filter((box) => !cells.some((cell) => holds(cell, box))).length;
+/** How many of the boxes lie in no cell as a whole, counted up to one more than `most`. */
+function cut({ cells }: Counted, boxes: readonly Bounds[], most: number): number {
+  let count = 0;
+  for (let i = 0; i < boxes.length && count <= most; i++) {
+    if (!isInOne(cells, boxes[i]!)) count += 1;
+  }
+  return count;
+}
+
+function isInOne(cells: readonly Bounds[], box: Bounds): boolean {
+  for (let i = 0; i < cells.length; i++) if (holds(cells[i]!, box)) return true;
+  return false;
 }

@@ -4,6 +4,7 @@ import { scaleText } from '../drawing/scale.js';
 import type { Bounds } from '../geometry/measure.js';
 import { fitText } from './fit-text.js';
 import { inkTogether, lineWidths, rectangle, rule, words } from './ink.js';
+import { keeper } from './kept.js';
 import { widthOf } from './rectangle.js';
 import type { Units } from './proof.js';
 import type { Ink } from './sheet.js';
@@ -22,16 +23,23 @@ export interface TitleBlock {
   readonly approved: string;
 }
 
-/** One sheet's title block. */
-export interface TitleBlockEntry extends TitleBlock {
+/** What the title blocks of all sheets of a piece say. */
+export interface TitleBlockFields extends TitleBlock {
   readonly units: Units;
   /** of a picture; 1:1 without it */
   readonly scale?: number;
   /** of a document that draws nothing, and so has no scale */
   readonly documentType?: string;
+}
+
+/** Which of how many a sheet is. */
+export interface SheetNumber {
   readonly sheet: number;
   readonly sheets: number;
 }
+
+/** One sheet's title block. */
+export interface TitleBlockEntry extends TitleBlockFields, SheetNumber {}
 
 /** ISO 7200:2004, 5.2: 180 mm wide at most, so that it fits an A4 sheet with its margins. */
 export const titleBlockWidth = 180;
@@ -53,22 +61,44 @@ interface Cell {
 
 /** The block in the lower right corner of `space`; narrower than 180 mm only where the space is. */
 export function titleBlockInk(entry: TitleBlockEntry, space: Bounds, terms: SheetWords): Ink {
+  return titleBlockSetter(entry, space, terms)(entry);
+}
+
+/** The blocks of sheets of one piece that have the same space: all but the sheet's number is set once. */
+export function titleBlockSetter(
+  fields: TitleBlockFields,
+  space: Bounds,
+  terms: SheetWords,
+): (number: SheetNumber) => Ink {
   const box = titleBlockBox(space);
-  const rows = [
-    { cells: lowerRow(entry, terms), height: low },
-    { cells: middleRow(entry, terms), height: high },
-    { cells: upperRow(entry, terms), height: low },
-  ];
-  let bottom = box.minY;
-  const parts = rows.map(({ cells, height }, index) => {
-    const row = { ...box, minY: bottom, maxY: bottom + height };
-    bottom = row.maxY;
-    return inkTogether(
-      ...cells.map((cell) => cellInk(cell, row)),
-      ...(index === 0 ? [] : [rule({ x: row.minX, y: row.minY }, { x: row.maxX, y: row.minY })]),
-    );
-  });
-  return inkTogether(rectangle(box, lineWidths.frame), ...parts);
+  const lower = { ...box, maxY: box.minY + low };
+  const middle = { ...box, minY: lower.maxY, maxY: lower.maxY + high };
+  const upper = { ...box, minY: middle.maxY, maxY: middle.maxY + low };
+  const numberCell = cell(terms.titleBlock.sheet, '', 150, 180);
+  const { title: _, ...others } = fields;
+  // all but the title is the same for every piece of a vessel
+  const same = keptRows(terms, JSON.stringify([others, box]), () => ({
+    frameAndLower: inkTogether(
+      rectangle(box, lineWidths.frame),
+      ...lowerRow(fields, terms).map((each) => cellInk(each, lower)),
+      cellInk(numberCell, lower),
+    ),
+    upper: rowInk(upperRow(fields, terms), upper),
+  }));
+  const after = inkTogether(rowInk(middleRow(fields, terms), middle), same.upper);
+  return ({ sheet, sheets }) => {
+    const text = terms.titleBlock.sheetOf(sheet, sheets);
+    const number = linesInk({ ...numberCell, lines: [[text, 2.5]] }, lower);
+    return inkTogether(same.frameAndLower, ...number, after);
+  };
+}
+
+const keptRows = keeper<{ readonly frameAndLower: Ink; readonly upper: Ink }>();
+
+/** The cells, and the rule between them and the row below. */
+function rowInk(cells: readonly Cell[], row: Bounds): Ink {
+  const below = rule({ x: row.minX, y: row.minY }, { x: row.maxX, y: row.minY });
+  return inkTogether(...cells.map((each) => cellInk(each, row)), below);
 }
 
 export function titleBlockBox({ minX, minY, maxX }: Bounds): Bounds {
@@ -76,17 +106,17 @@ export function titleBlockBox({ minX, minY, maxX }: Bounds): Bounds {
   return { minX: maxX - width, minY, maxX, maxY: minY + titleBlockHeight };
 }
 
-function lowerRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Cell[] {
+/** All but the last of its cells: that one has the sheet's number. */
+function lowerRow(entry: TitleBlockFields, { titleBlock: terms }: SheetWords): Cell[] {
   return [
     cell(terms.scale, entry.documentType ? '–' : scaleText(entry.scale), 0, 30),
     cell(terms.units, terms.unitNames[entry.units], 30, 60),
     cell(terms.number, entry.number, 60, 120),
     cell(terms.date, entry.date, 120, 150),
-    cell(terms.sheet, terms.sheetOf(entry.sheet, entry.sheets), 150, 180),
   ];
 }
 
-function middleRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Cell[] {
+function middleRow(entry: TitleBlockFields, { titleBlock: terms }: SheetWords): Cell[] {
   const lines: [string, number][] = [
     [entry.title, 5],
     [entry.subtitle, 3.5],
@@ -95,7 +125,7 @@ function middleRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): C
   return [{ caption: terms.owner, lines: [[entry.owner, 3.5]], ...columns(0, 60) }, title];
 }
 
-function upperRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Cell[] {
+function upperRow(entry: TitleBlockFields, { titleBlock: terms }: SheetWords): Cell[] {
   return [
     cell(terms.creator, entry.creator, 0, 60),
     cell(terms.approved, entry.approved, 60, 120),
@@ -103,7 +133,7 @@ function upperRow(entry: TitleBlockEntry, { titleBlock: terms }: SheetWords): Ce
   ];
 }
 
-function documentTypeOf(entry: TitleBlockEntry, terms: SheetWords['titleBlock']): string {
+function documentTypeOf(entry: TitleBlockFields, terms: SheetWords['titleBlock']): string {
   return entry.documentType ?? (entry.scale ? terms.picture : terms.pattern);
 }
 
@@ -116,17 +146,39 @@ function columns(from: number, to: number): { from: number; to: number } {
 }
 
 /** The caption at the top of the cell, the text below it, and the rule on the cell's left unless it is the first. */
-function cellInk({ caption, lines, from, to }: Cell, row: Bounds): Ink {
-  const width = widthOf(row);
-  const left = row.minX + from * width;
-  const room = (to - from) * width - 2 * padding.side;
-  let top = row.maxY - padding.above;
-  const placed = [[caption, captionHeight] as const, ...lines].map(([text, height]) => {
-    const fitted = fitText(text, room, height);
-    const baseline = top - ascenderPart * height;
-    top = baseline - descenderPart * height - padding.below;
-    return words(fitted.text, { x: left + padding.side, y: baseline }, fitted.height);
+function cellInk(cell: Cell, row: Bounds): Ink {
+  const left = row.minX + cell.from * widthOf(row);
+  const divider = cell.from === 0 ? [] : [rule({ x: left, y: row.minY }, { x: left, y: row.maxY })];
+  return inkTogether(captionInk(cell, row), ...linesInk(cell, row), ...divider);
+}
+
+function captionInk({ caption, ...place }: Cell, row: Bounds): Ink {
+  return lineInk(caption, captionHeight, row.maxY - padding.above, place, row);
+}
+
+function linesInk({ lines, ...place }: Cell, row: Bounds): Ink[] {
+  let top = below(row.maxY - padding.above, captionHeight);
+  return lines.map(([text, height]) => {
+    const ink = lineInk(text, height, top, place, row);
+    top = below(top, height);
+    return ink;
   });
-  const divider = from === 0 ? [] : [rule({ x: left, y: row.minY }, { x: left, y: row.maxY })];
-  return inkTogether(...placed, ...divider);
+}
+
+/** Where the next line begins. */
+function below(top: number, height: number): number {
+  return top - ascenderPart * height - descenderPart * height - padding.below;
+}
+
+function lineInk(
+  text: string,
+  height: number,
+  top: number,
+  { from, to }: Pick<Cell, 'from' | 'to'>,
+  row: Bounds,
+): Ink {
+  const width = widthOf(row);
+  const fitted = fitText(text, (to - from) * width - 2 * padding.side, height);
+  const at = { x: row.minX + from * width + padding.side, y: top - ascenderPart * height };
+  return words(fitted.text, at, fitted.height);
 }

@@ -11,13 +11,15 @@ import { compose, isRoomFor } from '../../src/sheets/compose.js';
 import { inkOnSheet } from '../../src/sheets/ink.js';
 import { framedPage, trulyPrinted } from '../../src/sheets/page.js';
 import { paperSizes } from '../../src/sheets/paper.js';
-import { cellOf, gridOver, markOf, neededOf, overlap, windowOf } from '../../src/sheets/grid.js';
+import { cellOf, gridOver, markOf, overlap, windowOf } from '../../src/sheets/grid.js';
 import type { Grid } from '../../src/sheets/grid.js';
-import { samplesOf } from '../../src/sheets/lay.js';
+import type { Laid } from '../../src/sheets/lay.js';
+import { neededPlaces } from '../../src/sheets/needed.js';
 import { heightOf, holds, widthOf } from '../../src/sheets/rectangle.js';
 import type { Tiling } from '../../src/sheets/tile.js';
-import { tileSheet, tilesOf } from '../../src/sheets/tile.js';
+import { tileSetter, tilesOf } from '../../src/sheets/tile.js';
 import { fewestTiles, placementsOf } from '../../src/sheets/tiling.js';
+import { tracesOf, visitPoints } from '../../src/sheets/traces.js';
 import { english } from '../../src/sheets/words.en.js';
 import { big, drawings, longAndThin, round } from './synthetic.js';
 
@@ -148,7 +150,7 @@ function fewestByTrial(drawing: Drawing, paper: (typeof officePapers)[number]): 
   ];
   const counts = [0, 2].flatMap((i) => {
     const { laid } = placementsOf(drawing)[i]!;
-    const points = [...pointsOf({ laid }), ...inPairs(samplesOf(laid))];
+    const points = [...pointsOf({ laid }), ...tracedPoints(laid)];
     return windows.flatMap((window) =>
       [0.25, 0.5, 0.75].flatMap((left) =>
         [0.25, 0.5, 0.75].map((above) =>
@@ -160,8 +162,17 @@ function fewestByTrial(drawing: Drawing, paper: (typeof officePapers)[number]): 
   return Math.min(...counts);
 }
 
-function inPairs(numbers: readonly number[]): Point[] {
-  return numbers.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: numbers[i + 1]! }] : []));
+/** All points that count, none passed over. */
+function tracedPoints(laid: Laid): Point[] {
+  const traces = tracesOf(laid);
+  const points: Point[] = [];
+  for (let i = 0; i < traces.traced.length; i++) {
+    visitPoints(traces, i, (x, y) => {
+      points.push({ x, y });
+      return 0;
+    });
+  }
+  return points;
 }
 
 function countCells(points: readonly Point[], { window, corner, columns, rows }: Grid): number {
@@ -184,14 +195,15 @@ describe('tiles', () => {
 
   it('keep a tile that only a lettering needs', () => {
     const grid = gridOver({ minX: 0, minY: 0, maxX: 400, maxY: 100 }, { width: 190, height: 266 });
-    const needed = neededOf([390, 50])(grid);
+    const words = { boxes: [390, 50, 390, 50], traced: [{ x: 390, y: 50 }], quarter: 0 } as const;
+    const needed = neededPlaces(words, grid);
     expect(needed).toEqual([{ column: 2, row: 0 }]);
   });
 
   it('put the crosses of neighbours on the same points of the drawing', () => {
     const tiling = tilingOf(big(), 'a4');
     const crosses = tilesOf(tiling).map((tile) => {
-      const sheet = tileSheet({ ...tile, page: tiling.page }, entry, english);
+      const sheet = tileSetter(tiling, entry, english)(tile, entry);
       const [dx, dy] = [
         tile.window.minX - sheet.content[0]!.window.minX,
         tile.window.minY - sheet.content[0]!.window.minY,
@@ -229,7 +241,7 @@ describe('tiles', () => {
   it('show their window of the drawing full size, not turned, in the room above the foot', () => {
     const tiling = tilingOf(round(), 'a4');
     for (const tile of tilesOf(tiling)) {
-      const { content, height } = tileSheet({ ...tile, page: tiling.page }, entry, english);
+      const { content, height } = tileSetter(tiling, entry, english)(tile, entry);
       const [placed] = content;
       const { window } = placed!;
       const { strokes: lines } = inkOnSheet(placed!);
