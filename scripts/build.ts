@@ -107,7 +107,10 @@ async function buildProgram(folder: string): Promise<Metafile> {
       minify: true,
       supported: { 'dynamic-import': false },
     });
-    writeFileSync(join(folder, basename(path)), `${code.trimEnd()}module.exports={...module.exports};\n`);
+    writeFileSync(
+      join(folder, basename(path)),
+      `${code.trimEnd()}module.exports={...module.exports};\n`,
+    );
   }
   return metafile;
 }

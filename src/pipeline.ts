@@ -81,7 +81,11 @@ function pieceOptions(
 /** Every drawing in every format that is asked for, and the job sheet. */
 export async function renderVessel(vessel: Vessel, options: DrawOptions): Promise<OutFile[]> {
   const { files } = await renderEach(await drawn(vessel, options), vessel.spec, options);
-  return [...files, ...(await Promise.all(await renderJobSheet(vessel, options)))];
+  const job = await renderJobSheet(vessel, options);
+  return [
+    ...(await Promise.all(files)).flat(),
+    ...(await Promise.all(job.map(({ made }) => made))),
+  ];
 }
 
 /** A folder's worth: drawings, job sheet, the spec with every default written out, a page that shows them. Empty without the first two. */
@@ -90,24 +94,31 @@ export async function packVessel(vessel: Vessel, options: DrawOptions): Promise<
   return pack(await drawn(vessel, options), job, vessel.spec, options);
 }
 
+/** A file that may yet be made. */
+interface UnderWay {
+  readonly name: string;
+  readonly made: Promise<OutFile>;
+}
+
 async function pack(
   drawings: Iterable<Drawing>,
-  job: readonly Promise<OutFile>[],
+  job: readonly UnderWay[],
   spec: Spec,
   options: DrawOptions,
 ): Promise<OutFile[]> {
   const { drawn, files } = await renderEach(drawings, spec, options);
-  const jobFiles = await Promise.all(job);
-  if (drawn.length + jobFiles.length === 0) return [];
+  if (drawn.length + job.length === 0) return [];
   const pieces = drawn.map(({ name, title }) => ({ name, title, formats: options.formats }));
   const words = await wordsIn(indexPageWords, options.language ?? 'en');
-  const jobSheet = jobFiles.map(({ name }) => name);
+  const jobSheet = job.map(({ name }) => name);
   const page = toHtml({ title: spec.title, pieces, spec: 'spec.yaml', jobSheet }, words);
   const about = [
     taken({ name: 'spec.yaml', content: writeSpec(spec) }, options),
     taken({ name: 'index.html', content: page }, options),
   ];
-  return [...about, ...jobFiles, ...files];
+  // what is made elsewhere may take longer than all this
+  const [jobFiles, drawnFiles] = [job.map(({ made }) => made), await Promise.all(files)];
+  return [...about, ...(await Promise.all(jobFiles)), ...drawnFiles.flat()];
 }
 
 function taken(file: OutFile, options: DrawOptions): OutFile {
@@ -124,15 +135,17 @@ async function drawn(vessel: Vessel, options: DrawOptions): Promise<Iterable<Dra
  * To read and to fill in: as HTML always, as PDF where that is asked for, which is then under way. None where other pieces are
  * asked for by name.
  */
-async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<Promise<OutFile>[]> {
+async function renderJobSheet(vessel: Vessel, options: DrawOptions): Promise<UnderWay[]> {
   if (options.pieces && !options.pieces.includes(jobSheetName)) return [];
   const { spec } = vessel;
   const { language = 'en' } = options;
   const { typeset, hoopName } = await wordsIn(pieceWords, language);
   const form = jobSheet(vessel, await wordsIn(jobWords, language), { typeset, hoopName });
   const html = taken({ name: `${form.name}.html`, content: formToHtml(form) }, options);
-  const pdf = options.formats.includes('pdf') ? [pdfOf({ form }, form, spec, options)] : [];
-  return [Promise.resolve(html), ...pdf];
+  const files = [{ name: html.name, made: Promise.resolve(html) }];
+  if (options.formats.includes('pdf'))
+    files.push({ name: `${form.name}.pdf`, made: pdfOf({ form }, form, spec, options) });
+  return files;
 }
 
 const paperOf = ({ paper }: DrawOptions, { units }: Spec): PaperName =>
@@ -150,11 +163,12 @@ export async function packSet(
   const words = await wordsIn(pieceWords, options.language ?? 'en');
   const drawing = settingPlan(plan, words);
   const { files } = await renderEach([drawing], spec, { ...options, formats: ['svg', 'pdf'] });
+  const pages = (await Promise.all(files)).flat();
   const own: OutFile[] = options.patterns
     ? await pack(markedStaves(plan, words), [], spec, { ...options, formats: ['svg', 'dxf'] })
     : [{ name: 'spec.yaml', content: writeSpec(spec) }];
   return [
-    ...files,
+    ...pages,
     ...own.map(({ name, content }) => ({ name: `${drawing.name}/${name}`, content })),
   ];
 }
@@ -168,12 +182,12 @@ function markedStaves({ vessel, set }: SettingPlan, words: Words): Drawing[] {
   });
 }
 
-/** All formats of each drawing. PDFs that are made elsewhere are waited for at the end, others where they belong. */
+/** All formats of each drawing. PDFs that are made elsewhere are still under way. */
 async function renderEach(
   drawings: Iterable<Drawing>,
   spec: Spec,
   options: DrawOptions,
-): Promise<{ drawn: Drawing[]; files: OutFile[] }> {
+): Promise<{ drawn: Drawing[]; files: Promise<OutFile[]>[] }> {
   const drawn: Drawing[] = [];
   const files: Promise<OutFile[]>[] = [];
   for (const drawing of drawings) {
@@ -182,7 +196,7 @@ async function renderEach(
     files.push(made);
     if (!options.print) await made;
   }
-  return { drawn, files: (await Promise.all(files)).flat() };
+  return { drawn, files };
 }
 
 /** SVG and DXF are given the drawing with its legend set below it; on paper the legend has a place of its own. */

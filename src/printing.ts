@@ -22,11 +22,18 @@ export interface Printing extends Pick<SheetOptions, 'titleBlock' | 'units' | 'p
   readonly language: Language;
 }
 
-/** `font` is a TrueType font; the same array for every file is read once only. Rejects where `toSheets` throws. */
-export async function printPdf(printing: Printing, font: Uint8Array): Promise<Uint8Array> {
+/**
+ * `font` is a TrueType font; the same array for every file is read once only. `pack` deflates, once for all files, what they have in
+ * common. Rejects where `toSheets` throws.
+ */
+export async function printPdf(
+  printing: Printing,
+  font: Uint8Array,
+  pack?: (bytes: Uint8Array) => Uint8Array,
+): Promise<Uint8Array> {
   const sheets = await sheetsOf(printing);
   const { toPdf } = await import('./writers/pdf.js');
-  return toPdf(sheets, { title: printing.title, font });
+  return toPdf(sheets, { title: printing.title, font, ...(pack && { pack }) });
 }
 
 async function sheetsOf({ content, language, ...given }: Printing): Promise<Sheet[]> {

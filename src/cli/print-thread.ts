@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
+import { deflateSync } from 'node:zlib';
 import { printPdf, type Printing } from '../index.js';
 
 /** Set by the build: the folder of this bundle, `dist/program`. */
@@ -10,7 +11,7 @@ declare const bundleFolder: string;
 const font = readFileSync(join(bundleFolder, '..', 'DejaVuSans.ttf'));
 
 async function print(printing: Printing): Promise<void> {
-  const bytes = await printPdf(printing, font);
+  const bytes = await printPdf(printing, font, deflateSync);
   parentPort?.postMessage(bytes, [bytes.buffer as ArrayBuffer]);
 }
 

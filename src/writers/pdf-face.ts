@@ -23,8 +23,11 @@ interface Part {
   readonly file: Uint8Array;
   /** by turns the first glyph of a run, and the widths of its glyphs */
   readonly widths: readonly (number | number[])[];
-  readonly characterMap: string;
+  readonly characterMap: Uint8Array;
 }
+
+/** Deflates bytes (RFC 1950). */
+export type Pack = (bytes: Uint8Array) => Uint8Array;
 
 /** From the blank to the tilde. */
 const basic = Array.from({ length: 95 }, (_, i) => String.fromCharCode(32 + i));
@@ -47,6 +50,7 @@ export class PdfFace {
   private readonly codes = new Map<string, string>();
   /** by the characters beyond the basic ones */
   private readonly parts = new Map<string, Part>();
+  private readonly packed = new WeakMap<Uint8Array, Uint8Array>();
 
   constructor(readonly font: TrueType) {}
 
@@ -99,6 +103,13 @@ export class PdfFace {
     return made;
   }
 
+  /** Bytes of a part, deflated once only. */
+  packedOnce(bytes: Uint8Array, pack: Pack): Uint8Array {
+    const packed = this.packed.get(bytes) ?? pack(bytes);
+    this.packed.set(bytes, packed);
+    return packed;
+  }
+
   private partWith(beyond: readonly string[]): Part {
     /** the glyphs, each with a character that it shows */
     const shown = new Map<number, string>();
@@ -110,7 +121,7 @@ export class PdfFace {
     return {
       file: subsetOf(this.font, shown.keys()),
       widths: inRuns(pairs),
-      characterMap: characterMap(pairs),
+      characterMap: new TextEncoder().encode(characterMap(pairs)),
     };
   }
 }

@@ -4,7 +4,7 @@
  * order of the text, one glyph a character, needs five small objects (ISO 32000-1, 9.7 and 9.10.3).
  */
 import { capHeight } from '../drawing/glyphs.js';
-import { faceOf, inThousandths, unitsPerEm, type PdfFace } from './pdf-face.js';
+import { faceOf, inThousandths, unitsPerEm, type Pack, type PdfFace } from './pdf-face.js';
 import { viewOf } from './truetype.js';
 
 /** Size of the font, in mm, at which its capitals are 1 mm high. */
@@ -18,8 +18,7 @@ const baseFont = 'STAVES+DejaVuSans';
 /** An object of the file. pdfkit's types show less than it offers. */
 interface Reference {
   readonly data: Record<string, unknown>;
-  write(chunk: string | Uint8Array): void;
-  end(chunk?: string | Uint8Array): void;
+  end(chunk?: Uint8Array): void;
 }
 
 /** One document's font: name it on a page, set text in it, and write it when all text is set. */
@@ -33,6 +32,7 @@ export class PdfFont {
   constructor(
     private readonly document: PDFKit.PDFDocument,
     bytes: Uint8Array,
+    private readonly pack?: Pack,
   ) {
     this.face = faceOf(bytes);
     this.reference = this.object({});
@@ -55,8 +55,6 @@ export class PdfFont {
   /** Writes the font, with what the document uses of it. */
   end(): void {
     const { file, widths, characterMap } = this.face.part(this.beyond);
-    const toUnicode = this.object({});
-    toUnicode.end(characterMap);
     const descendant = this.object({
       Type: 'Font',
       Subtype: 'CIDFontType2',
@@ -78,7 +76,7 @@ export class PdfFont {
       BaseFont: baseFont,
       Encoding: 'Identity-H',
       DescendantFonts: [descendant],
-      ToUnicode: toUnicode,
+      ToUnicode: this.stream(characterMap),
     });
     this.reference.end();
   }
@@ -88,8 +86,6 @@ export class PdfFont {
     const { tables } = this.face.font;
     const head = viewOf(tables.get('head')!);
     const hhea = viewOf(tables.get('hhea')!);
-    const file = this.object({});
-    file.end(part);
     const symbolic = 4;
     const descriptor = this.object({
       Type: 'FontDescriptor',
@@ -102,10 +98,18 @@ export class PdfFont {
       CapHeight: capHeight * inThousandths,
       // unknown to the font; 0 says so
       StemV: 0,
-      FontFile2: file,
+      FontFile2: this.stream(part),
     });
     descriptor.end();
     return descriptor;
+  }
+
+  /** Bytes that many documents have in common. pdfkit deflates what isn't yet; either way the same is written. */
+  private stream(bytes: Uint8Array): Reference {
+    const packed = this.pack && this.face.packedOnce(bytes, this.pack);
+    const stream = this.object(packed ? { Length: 0, Filter: 'FlateDecode' } : {});
+    stream.end(packed ?? bytes);
+    return stream;
   }
 
   private object(data: Record<string, unknown>): Reference {

@@ -2,6 +2,7 @@
 import PDFDocument from 'pdfkit';
 import { printable } from '../drawing/lettering.js';
 import type { Sheet } from '../sheets/sheet.js';
+import type { Pack } from './pdf-face.js';
 import { PdfFont } from './pdf-font.js';
 import { drawSheet, PdfPaths } from './pdf-sheet.js';
 
@@ -9,6 +10,8 @@ export interface PdfOptions {
   readonly title: string;
   /** a TrueType font; hand over the same array for every document, and it is read once */
   readonly font: Uint8Array;
+  /** where there is something quicker than deflating the font anew for every document; the files are the same */
+  readonly pack?: Pack;
 }
 
 /** pdfkit wants a date and its files are numbered by it: a fixed one, so that the same sheets give the same bytes. */
@@ -29,7 +32,7 @@ export async function toPdf(sheets: readonly Sheet[], options: PdfOptions): Prom
   });
   const bytes = collect(document);
   switchOffScaling(document);
-  const font = new PdfFont(document, options.font);
+  const font = new PdfFont(document, options.font, options.pack);
   const resources = { font, paths: new PdfPaths() };
   for (const sheet of sheets) drawSheet(document, resources, sheet);
   font.end();

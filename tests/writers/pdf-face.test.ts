@@ -8,6 +8,9 @@ const fontFile = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/De
 const bytes = new Uint8Array(readFileSync(fontFile));
 const face = faceOf(bytes);
 
+const textOf = ({ characterMap }: { characterMap: Uint8Array }): string =>
+  Buffer.from(characterMap).toString('latin1');
+
 test('the same bytes are one face, and the same characters one part of it', () => {
   expect(faceOf(bytes)).toBe(face);
   expect(face.part(new Set(['½', 'é']))).toBe(face.part(new Set(['é', '½'])));
@@ -24,9 +27,9 @@ test('every part has the basic letters, and those beyond them that are asked for
   const more = face.part(new Set(['½']));
   expect(more.file.length).toBeGreaterThan(basic.file.length);
   for (const character of [' ', 'A', '~'])
-    expect(basic.characterMap).toContain(`> <00${character.charCodeAt(0).toString(16)}>`);
-  expect(basic.characterMap).not.toContain('> <00bd>');
-  expect(more.characterMap).toContain('> <00bd>');
+    expect(textOf(basic)).toContain(`> <00${character.charCodeAt(0).toString(16)}>`);
+  expect(textOf(basic)).not.toContain('> <00bd>');
+  expect(textOf(more)).toContain('> <00bd>');
 });
 
 test('each glyph of a run has its own width, to a thousandth of a thousandth', () => {

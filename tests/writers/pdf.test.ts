@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { textWidth } from '../../src/drawing/lettering.js';
 import { circle, line, polygon } from '../../src/geometry/curve.js';
@@ -68,6 +69,21 @@ describe('a PDF', () => {
     const again = await toPdf(sheetsOn('a4'), options);
     expect(Buffer.compare(fresh, again)).toBe(0);
     expect(latin(again)).not.toMatch(/\/CreationDate(?! \d+ 0 R)|\(D:20/);
+  });
+
+  it('is the same, whoever packs the font', async () => {
+    let packed = 0;
+    const pack = (bytes: Uint8Array): Uint8Array => {
+      packed++;
+      return deflateSync(bytes);
+    };
+    const fresh = font.slice();
+    for (const sheets of [sheetsOn('a4'), [sheetOf({ letterings: [text('abc')] })]]) {
+      const own = await toPdf(sheets, options);
+      expect(Buffer.compare(await toPdf(sheets, { ...options, font: fresh, pack }), own)).toBe(0);
+    }
+    // the font and its characters, for both or, where one has characters of its own, for each
+    expect([2, 4]).toContain(packed);
   });
 
   it('carries its title, and its font as a subset', async () => {
