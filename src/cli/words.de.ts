@@ -112,6 +112,7 @@ export const german: CliWords = {
       ENAMETOOLONG: 'der Name ist zu lang',
       ELOOP: 'die Verweise führen im Kreis',
       EEXIST: 'eine Datei dieses Namens ist im Weg',
+      ENOTEMPTY: 'inzwischen liegt dort etwas dieses Namens',
       EADDRINUSE: 'ein anderes Programm benutzt ihn',
       EBUSY: 'ein anderes Programm benutzt die Datei',
     },

@@ -109,6 +109,7 @@ export const english: CliWords = {
       ENAMETOOLONG: 'the name is too long',
       ELOOP: 'its links lead in a circle',
       EEXIST: 'a file of that name is in the way',
+      ENOTEMPTY: 'something of that name has been put there meanwhile',
       EADDRINUSE: 'another program is using it',
       EBUSY: 'another program is using it',
     },

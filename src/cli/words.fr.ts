@@ -116,6 +116,7 @@ export const french: CliWords = {
       ENAMETOOLONG: 'le nom est trop long',
       ELOOP: 'ses liens tournent en rond',
       EEXIST: 'un fichier de ce nom est dans le chemin',
+      ENOTEMPTY: 'quelque chose de ce nom y a été mis entre-temps',
       EADDRINUSE: 'un autre programme s’en sert',
       EBUSY: 'un autre programme s’en sert',
     },

@@ -1,11 +1,13 @@
 /**
  * Writes several files whole, or none of them. Everything is written under temporary names in the folders where it
- * belongs, then put in place by renaming; if a step fails, what was done before is taken back. Every step is synchronous,
- * and a signal is dealt with between them, so that Ctrl-C leaves nothing half-written.
+ * belongs, then put in place by renaming; a folder that isn't there yet is renamed as a whole. If a step fails, what was done
+ * before is taken back. Every step is synchronous, and a signal is dealt with between them, so that Ctrl-C leaves nothing
+ * half-written.
  */
 import { existsSync, lstatSync, mkdirSync, rmdirSync, unlinkSync } from 'node:fs';
 import { constants } from 'node:os';
 import { dirname, join } from 'node:path';
+import { NewFolder } from './new-folder.js';
 import { putInPlace, type Undo } from './put-in-place.js';
 import { reasonOf } from './reason.js';
 import { cliWords, type FileWords } from './words.js';
@@ -22,8 +24,8 @@ export class Writing {
   private readonly undo: Undo[] = [];
   /** by the path where each file belongs */
   private readonly temporary = new Map<string, string>();
-  /** those that are there */
-  private readonly folders = new Set<string>();
+  /** by the paths of all folders that files go to: the one that is not there yet, or null */
+  private readonly folders = new Map<string, NewFolder | null>();
   private readonly inTheWay: string[] = [];
 
   constructor(
@@ -38,14 +40,18 @@ export class Writing {
   add(files: readonly FileToWrite[]): string | null {
     for (const { path, content } of files) {
       const failure = this.step(path, () => {
+        const folder = this.newFolder(dirname(path));
+        if (folder) {
+          folder.write(path, content);
+          return null;
+        }
         const there = kindOf(path);
         if (there === 'folder') return this.words.folderInTheWay(path);
         if (there === 'file' && !this.replace) {
           this.inTheWay.push(path);
           return null;
         }
-        this.makeFolder(dirname(path));
-        const scrap = temporaryName(path, this.temporary.size);
+        const scrap = temporaryName(path);
         this.undo.push(writeScrap(scrap, content));
         this.temporary.set(path, scrap);
         return null;
@@ -75,6 +81,13 @@ export class Writing {
       });
       if (failure !== null) return this.refuse(failure);
     }
+    for (const folder of new Set(this.folders.values())) {
+      const failure = this.step(folder?.path ?? '', () => {
+        folder?.putInPlace();
+        return null;
+      });
+      if (failure !== null) return this.refuse(failure);
+    }
     for (const { keep } of this.undo) quietly(keep);
     return null;
   }
@@ -83,10 +96,24 @@ export class Writing {
     for (const { takeBack } of this.undo.splice(0).reverse()) quietly(takeBack);
   }
 
-  private makeFolder(folder: string): void {
-    if (this.folders.has(folder)) return;
-    this.undo.push(...makeFolder(folder));
-    this.folders.add(folder);
+  /**
+   * The folder that isn't there yet, or one above it that isn't. Only that one gets its name in the end: those above it are
+   * made at once, since others may be filling them as well.
+   */
+  private newFolder(path: string): NewFolder | null {
+    const known = this.folders.get(path);
+    if (known !== undefined) return known;
+    const above = [...this.folders.values()].find((each) => each?.holds(path));
+    const folder = above ?? (existsSync(path) ? null : this.makeFolder(path));
+    this.folders.set(path, folder);
+    return folder;
+  }
+
+  private makeFolder(path: string): NewFolder {
+    this.undo.push(...makeFolder(dirname(path)));
+    const folder = new NewFolder(path, temporaryName(path));
+    this.undo.push({ keep: () => {}, takeBack: () => folder.takeBack() });
+    return folder;
   }
 
   private step(path: string, work: () => string | null): string | null {
@@ -144,23 +171,25 @@ export async function writeAsTheyCome(
 
 /** A link counts as a file: it would be replaced, and what it points to left alone. */
 function kindOf(path: string): 'file' | 'folder' | null {
-  const entry = existsSync(dirname(path)) && lstatSync(path, { throwIfNoEntry: false });
+  const entry = lstatSync(path, { throwIfNoEntry: false });
   if (!entry) return null;
   return entry.isDirectory() ? 'folder' : 'file';
 }
 
 /** Makes a folder and those above it that are missing. */
 function makeFolder(folder: string): Undo[] {
-  if (existsSync(folder)) return [];
   const missing: string[] = [];
   for (let next = folder; !existsSync(next); next = dirname(next)) missing.unshift(next);
-  mkdirSync(folder, { recursive: true });
+  if (missing.length > 0) mkdirSync(folder, { recursive: true });
   return missing.map((path) => ({ keep: () => {}, takeBack: () => rmdirSync(path) }));
 }
 
-/** Beside the file itself, since a name can be changed in one step only within one disk. */
-function temporaryName(path: string, index: number): string {
-  return join(dirname(path), `.staveloft-${process.pid}-${index}.tmp`);
+/** How many there have been, so that none is given twice. */
+let names = 0;
+
+/** Beside the file or folder itself, since a name can be changed in one step only within one disk. */
+function temporaryName(path: string): string {
+  return join(dirname(path), `.staveloft-${process.pid}-${names++}.tmp`);
 }
 
 function writeScrap(path: string, content: string | Uint8Array): Undo {

@@ -1,5 +1,5 @@
 /** Several files whole or none, whatever goes wrong in between. */
-import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { putInPlace } from '../../src/cli/put-in-place.js';
 import { writeAsTheyCome, writeWhole, type FileToWrite } from '../../src/cli/write-whole.js';
@@ -16,8 +16,10 @@ const file = (
 
 test('makes the folders that are missing', () => {
   const workshop = new Workshop({});
-  expect(writeWhole([file(workshop, 'a/b/c.txt'), file(workshop, 'a/d.txt')], false)).toBeNull();
-  expect(workshop.files()).toEqual(['a/b/c.txt', 'a/d.txt']);
+  const names = ['a/b/c.txt', 'a/d.txt', 'e/f.txt', 'e/g/h/i.txt'];
+  const files = names.map((name) => file(workshop, name));
+  expect(writeWhole(files, false)).toBeNull();
+  expect(workshop.files()).toEqual(names);
   expect(workshop.read('a/b/c.txt')).toBe('a/b/c.txt');
 });
 
@@ -83,7 +85,7 @@ test('files that come bit by bit are shown all at once, at the end', async () =>
     for (const name of ['a/x', 'b/y']) {
       expect(writing.add([file(workshop, name)])).toBeNull();
       await Promise.resolve();
-      expect(workshop.files().every((each) => each.endsWith('.tmp'))).toBe(true);
+      expect(workshop.files().every((each) => /\.tmp(\/|$)/.test(each))).toBe(true);
     }
     return null;
   });
@@ -116,6 +118,29 @@ test('what comes later may be in the way as well', async () => {
   );
   expect(refusal).toMatch(/^nothing was written: .*b\.txt is there already/);
   expect(workshop.files()).toEqual(['b.txt']);
+});
+
+test('a folder that somebody else has filled meanwhile is left as it is', async () => {
+  const workshop = new Workshop({});
+  const refusal = await writeAsTheyCome(false, (writing) => {
+    writing.add([file(workshop, 'new/a.txt')]);
+    mkdirSync(workshop.path('new'));
+    writeFileSync(workshop.path('new', 'b.txt'), 'theirs');
+    return Promise.resolve(null);
+  });
+  expect(refusal).toMatch(/^nothing was written: .*new: /);
+  expect(workshop.files()).toEqual(['new/b.txt']);
+});
+
+test('a folder that has its name already is taken back where a later one cannot have its own', async () => {
+  const workshop = new Workshop({});
+  const refusal = await writeAsTheyCome(false, (writing) => {
+    writing.add([file(workshop, 'one/a.txt'), file(workshop, 'two/a.txt')]);
+    writeFileSync(workshop.path('two'), 'theirs');
+    return Promise.resolve(null);
+  });
+  expect(refusal).toMatch(/^nothing was written: .*two: /);
+  expect(workshop.files()).toEqual(['two']);
 });
 
 test.skipIf(process.getuid?.() === 0)('a folder without permission to write', () => {
