@@ -17,8 +17,9 @@ const spec = fileURLToPath(new URL('../templates/wine-cask-225.yaml', import.met
 
 function processRows(program: string, out: string): Row[] {
   const draw = ['draw', spec, '--out', out, '--pieces', 'stave,head', '--replace', '--quiet'];
-  const whole = join(out, 'whole');
-  const pack = [program, 'draw', spec, '--out', whole, '--replace', '--quiet'];
+  const whole = (number: number): string => join(out, `whole-${number}`);
+  let drawn = 0;
+  const pack = () => [program, 'draw', spec, '--out', whole(drawn++), '--quiet'];
   // the first round draws what is proved
   const cost = costs(
     {
@@ -27,7 +28,7 @@ function processRows(program: string, out: string): Row[] {
       draw: [program, ...draw],
       lines: [program, ...draw, '--formats', 'svg,dxf'],
       pack,
-      prove: [program, 'prove', whole],
+      prove: [program, 'prove', whole(0)],
     },
     rounds,
   );
@@ -44,7 +45,11 @@ function processRows(program: string, out: string): Row[] {
       '3 x, under 4.5',
     ],
     ['the same without PDF', `${times(cost.lines)}: ${ratios(cost.lines)}`, ''],
-    ['`draw`, the whole pack, 3 formats', `${times(cost.pack)}: ${ratios(cost.pack)}`, 'under 6 x'],
+    [
+      '`draw`, the whole pack, 3 formats, into a new folder',
+      `${times(cost.pack)}: ${ratios(cost.pack)}`,
+      'under 6 x',
+    ],
     ['`prove` of that pack', `${times(cost.prove)}: ${ratios(cost.prove)}`, 'under 4 x'],
     ['peak memory of `draw`', `${cost.draw.memory.toFixed(0)} MB`, 'under 200 MB'],
   ];

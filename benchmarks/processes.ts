@@ -12,14 +12,20 @@ export interface Cost {
   readonly memory: number;
 }
 
-/** What each command line of node costs, in `rounds` runs; the first round only warms the disk. */
+/** A command line of node, or what gives one for each run, such as with a folder that isn't there yet. */
+type CommandLine = readonly string[] | (() => readonly string[]);
+
+/** What each command line costs, in `rounds` runs; the first round only warms the disk. */
 export function costs<Name extends string>(
-  commands: Readonly<Record<Name, readonly string[]>>,
+  commands: Readonly<Record<Name, CommandLine>>,
   rounds: number,
 ): Record<Name, Cost> {
   const names = Object.keys(commands) as Name[];
   const runs = Array.from({ length: rounds + 1 }, () =>
-    names.map((name) => ({ name, wall: wallOf(commands[name]), used: usedBy(commands[name]) })),
+    names.map((name) => {
+      const wall = wallOf(lineOf(commands[name]));
+      return { name, wall, used: usedBy(lineOf(commands[name])) };
+    }),
   );
   const measured = runs.slice(1).flat();
   const costOf = (name: Name): Cost => {
@@ -31,6 +37,10 @@ export function costs<Name extends string>(
     };
   };
   return Object.fromEntries(names.map((name) => [name, costOf(name)])) as Record<Name, Cost>;
+}
+
+function lineOf(command: CommandLine): readonly string[] {
+  return typeof command === 'function' ? command() : command;
 }
 
 export function median(values: readonly number[]): number {

@@ -3,11 +3,12 @@ import { closeSync, openSync, writeFileSync, writeSync } from 'node:fs';
 
 /** Throws where there is something of that name, and whatever the disk answers. */
 export function writeNew(path: string, content: string | Uint8Array): void {
-  if (typeof content === 'string' && ascii.test(content)) writeAscii(path, content);
+  if (typeof content === 'string' && isAscii(content)) writeAscii(path, content);
   else writeFileSync(path, content, { flag: 'wx' });
 }
 
-const ascii = /^[\0-\x7f]*$/;
+/** Everything else takes more than a byte in UTF-8. */
+const isAscii = (text: string): boolean => Buffer.byteLength(text) === text.length;
 
 /**
  * Drawings are nothing but ASCII, and come to hundreds of kilobytes each: they go through one piece of memory, a share of them at a
