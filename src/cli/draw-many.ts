@@ -33,6 +33,8 @@ export async function drawMany(
 ): Promise<string | null> {
   const folderOf = (i: number): string => join(options.out, folders[i]!);
   if (io.helper !== null && planned.length >= fewest) {
+    // each of those prints what it draws
+    void io.printAside?.end();
     const { drawByHelpers } = await import('./draw-helpers.js');
     const jobs = planned.map(({ file, text }, i) => ({ file, text, folder: folderOf(i), options }));
     return drawByHelpers(jobs, io.helper, take);
@@ -44,5 +46,7 @@ export async function drawMany(
     refusal ??= take.spec(files, i);
     if (refusal !== null) return refusal;
   }
+  // takes a while, as starting it does: it goes on while the files are put in place
+  void io.printAside?.end();
   return null;
 }
