@@ -21,7 +21,6 @@ import { basename, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build, transform, type BuildOptions, type Metafile } from 'esbuild';
 import { inputsOf, licencesOf } from './build-licences.js';
-import { jobSheetName, pieces } from '../src/index.js';
 import { leftOut, pastIndex } from './build-plugins.js';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -166,9 +165,7 @@ const exampleSpec =
 async function keepCompiled(folder: string): Promise<void> {
   const scratch = mkdtempSync(join(tmpdir(), 'staveloft-build-'));
   const keeper = join(scratch, 'keep-compiled.cjs');
-  // named, so that a single process does it all
-  const names = [...pieces.map(({ name }) => name), jobSheetName].join(',');
-  const draw = ['draw', '-', '--out', join(scratch, 'out'), '--pieces', names, '--quiet'];
+  const draw = ['draw', '-', '--out', join(scratch, 'out'), '--quiet'];
   try {
     await buildScript('scripts/keep-compiled.ts', keeper);
     for (const command of [['figures', '-'], draw, ['prove', join(scratch, 'out')]])

@@ -15,4 +15,5 @@ process.on('exit', () => {
     if (!existsSync(file)) writeFileSync(file, script.createCachedData());
   }
 });
-runBundle(folder, 'main.cjs', (bundle) => bundles.push(bundle));
+// without anything started: a single process does it all
+runBundle(folder, 'main.cjs', { loaded: (bundle) => bundles.push(bundle), started: null });

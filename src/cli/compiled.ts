@@ -24,11 +24,15 @@ function optimiseLater(): void {
   if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budget=800000');
 }
 
-/** Told of each bundle that is loaded. */
-type Loaded = (bundle: Compiled) => void;
+interface Running {
+  /** told of each bundle that is loaded */
+  readonly loaded?: (bundle: Compiled) => void;
+  /** what was started before, which every bundle knows by the name `started` */
+  readonly started?: unknown;
+}
 
 /** Runs the CommonJS bundle `name` of `folder`, and those that it asks for, each once. */
-export function runBundle(folder: string, name: string, loaded?: Loaded): void {
+export function runBundle(folder: string, name: string, { loaded, started }: Running = {}): void {
   // before anything is compiled: compiled code is only read back under the flags that it was kept under
   optimiseLater();
   const bundles = new Map<string, { exports: unknown }>();
@@ -42,7 +46,7 @@ export function runBundle(folder: string, name: string, loaded?: Loaded): void {
     const script = compile(join(folder, id));
     loaded?.({ name: id.slice(2), script });
     const start = script.runInThisContext() as (...parts: unknown[]) => void;
-    start(module.exports, fetch, module, folder);
+    start(module.exports, fetch, module, folder, started);
     return module.exports;
   };
   fetch(`./${name}`);
@@ -51,7 +55,7 @@ export function runBundle(folder: string, name: string, loaded?: Loaded): void {
 function compile(file: string): Script {
   const cache = cacheName(file);
   // bundles are plain ASCII
-  const source = `(function (exports, require, module, __dirname) {${readFileSync(file, 'latin1')}\n})`;
+  const source = `(function (exports, require, module, __dirname, started) {${readFileSync(file, 'latin1')}\n})`;
   const cachedData = existsSync(cache) ? readFileSync(cache) : undefined;
   return new Script(source, { filename: file, ...(cachedData && { cachedData }) });
 }

@@ -2,15 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Io } from './io.js';
-import { printAside } from './print-aside.js';
+import type { PrintAside } from './print-aside.js';
+import { run } from './run.js';
 
 /** Set by the build: the folder of this bundle, `dist/program`. */
 declare const bundleFolder: string;
 const dist = join(bundleFolder, '..');
-const argv = process.argv.slice(2);
-const thread = join(dist, 'thread.cjs');
-/** Before all else is fetched: it takes a while to start. */
-const aside = printAside(argv, thread);
+
+/** Set by `start.ts`. */
+declare const started: PrintAside | null;
 
 async function readStdin(most: number): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
@@ -52,8 +52,8 @@ const io: Io = {
   folder: process.cwd(),
   packageFolder: join(dist, '..'),
   font: () => Promise.resolve((font ??= readFileSync(join(dist, 'DejaVuSans.ttf')))),
-  helper: thread,
-  printAside: aside,
+  helper: join(dist, 'thread.cjs'),
+  printAside: started,
   ...(process.stderr.isTTY && { progress }),
   onInterrupt,
   now: () => performance.now() / 1000,
@@ -67,8 +67,6 @@ const io: Io = {
 
 leaveQuietlyWhenClosed(process.stdout);
 leaveQuietlyWhenClosed(process.stderr);
-void import('./run.js')
-  .then(({ run }) => run(argv, io))
-  .then((code) => {
-    process.exitCode = code;
-  });
+void run(process.argv.slice(2), io).then((code) => {
+  process.exitCode = code;
+});
