@@ -52,6 +52,8 @@ export interface DrawOptions {
   readonly letteringAs?: LetteringWay;
   /** the TrueType font for PDF; called only when a PDF is made here */
   readonly font?: () => Promise<Uint8Array>;
+  /** deflates what is in a PDF (RFC 1950); in its own way unless given */
+  readonly pack?: (bytes: Uint8Array) => Uint8Array;
   /** makes the PDFs somewhere else, while the rest is made here */
   readonly print?: (printing: Printing) => Promise<Uint8Array>;
   /** told of each file of a pack as soon as it is made, whatever its place in the pack */
@@ -247,10 +249,10 @@ async function makePdf(
   return taken({ name: `${name}.pdf`, content: bytes }, options);
 }
 
-function printHere({ font }: DrawOptions): NonNullable<DrawOptions['print']> {
+function printHere({ font, pack }: DrawOptions): NonNullable<DrawOptions['print']> {
   return async (printing) => {
     if (!font) throw new Error('a PDF needs a font');
     const { printPdf } = await import('./printing.js');
-    return printPdf(printing, await font());
+    return printPdf(printing, await font(), pack);
   };
 }

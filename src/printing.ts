@@ -23,8 +23,8 @@ export interface Printing extends Pick<SheetOptions, 'titleBlock' | 'units' | 'p
 }
 
 /**
- * `font` is a TrueType font; the same array for every file is read once only. `pack` deflates, once for all files, what they have in
- * common. Rejects where `toSheets` throws.
+ * `font` is a TrueType font; the same array for every file is read once only. `pack` deflates (RFC 1950); without it pdfkit does.
+ * Rejects where `toSheets` throws.
  */
 export async function printPdf(
   printing: Printing,

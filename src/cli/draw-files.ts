@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { packVessel, type OutFile, type Vessel } from '../index.js';
 import { inMillimetres, type DrawingOptions } from './draw-options.js';
 import type { Io } from './io.js';
+import { pack } from './pack.js';
 import type { Plank } from './option-values.js';
 import type { FileToWrite } from './write-whole.js';
 
@@ -22,9 +23,10 @@ export async function drawnFiles(
     return { path: resolve(io.folder, shown), content, shown };
   };
   const { printAside } = io;
-  const pack = await packVessel(vessel, {
+  const files = await packVessel(vessel, {
     formats,
     font: io.font,
+    pack,
     ...(printAside && { print: (printing) => printAside.ask(printing) }),
     taken: (file) => taken(placed(file)),
     language,
@@ -35,7 +37,7 @@ export async function drawnFiles(
     ...(plank && { router: { sheet: sheetOf(plank, vessel.spec.units) } }),
     ...(lettering && { letteringAs: lettering }),
   });
-  return pack.map(placed);
+  return files.map(placed);
 }
 
 /** Boards lie with their grain along the plank, which is `x` in the drawing. */

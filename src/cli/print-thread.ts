@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parentPort } from 'node:worker_threads';
-import { deflateSync } from 'node:zlib';
 import { printPdf, type Printing } from '../index.js';
+import { pack } from './pack.js';
 
 /** Set by the build: the folder of this bundle, `dist/program`. */
 declare const bundleFolder: string;
@@ -11,7 +11,7 @@ declare const bundleFolder: string;
 const font = readFileSync(join(bundleFolder, '..', 'DejaVuSans.ttf'));
 
 async function print(printing: Printing): Promise<void> {
-  const bytes = await printPdf(printing, font, deflateSync);
+  const bytes = await printPdf(printing, font, pack);
   parentPort?.postMessage(bytes, [bytes.buffer as ArrayBuffer]);
 }
 

@@ -104,7 +104,7 @@ export class PdfFont {
     return descriptor;
   }
 
-  /** Bytes that many documents have in common. pdfkit deflates what isn't yet; either way the same is written. */
+  /** Bytes that many documents have in common. */
   private stream(bytes: Uint8Array): Reference {
     const packed = this.pack && this.face.packedOnce(bytes, this.pack);
     const stream = this.object(packed ? { Length: 0, Filter: 'FlateDecode' } : {});

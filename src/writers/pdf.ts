@@ -10,7 +10,7 @@ export interface PdfOptions {
   readonly title: string;
   /** a TrueType font; hand over the same array for every document, and it is read once */
   readonly font: Uint8Array;
-  /** where there is something quicker than deflating the font anew for every document; the files are the same */
+  /** deflates all that is deflated, and the font once for all documents; without it pdfkit does, in its own way */
   readonly pack?: Pack;
 }
 
@@ -31,6 +31,7 @@ export async function toPdf(sheets: readonly Sheet[], options: PdfOptions): Prom
     },
   });
   const bytes = collect(document);
+  if (options.pack) packWith(document, options.pack);
   switchOffScaling(document);
   const font = new PdfFont(document, options.font, options.pack);
   const resources = { font, paths: new PdfPaths() };
@@ -44,6 +45,31 @@ export async function toPdf(sheets: readonly Sheet[], options: PdfOptions): Prom
 function switchOffScaling(document: PDFKit.PDFDocument): void {
   const { data } = (document as unknown as { _root: { data: Record<string, unknown> } })._root;
   data['ViewerPreferences'] = document.ref({ PrintScaling: 'None' });
+}
+
+/** An object of the file that may have a stream. pdfkit's types show less than it offers. */
+interface Reference {
+  compress: boolean;
+  buffer: Uint8Array[];
+  finalize(): void;
+}
+
+/** pdfkit has no setting for how streams are deflated. */
+function packWith(document: PDFKit.PDFDocument, pack: Pack): void {
+  const maker = document as unknown as { ref(data?: object): Reference };
+  const make = maker.ref.bind(document);
+  maker.ref = (data) => {
+    const reference = make(data);
+    const finalize = reference.finalize.bind(reference);
+    reference.finalize = () => {
+      if (reference.compress && reference.buffer.length > 0) {
+        reference.buffer = [pack(joined(reference.buffer))];
+        reference.compress = false;
+      }
+      finalize();
+    };
+    return reference;
+  };
 }
 
 function collect(document: PDFKit.PDFDocument): Promise<Uint8Array> {
