@@ -1,7 +1,6 @@
 /** The files of `match --out`: for each set its plan, its spec and its staves; all sets as one table. */
 import { join, resolve } from 'node:path';
 import { setFiles, setsTable } from '../index.js';
-import { pack } from './pack.js';
 import type { Language, MatchRequest, MatchResult, Message, OutFile, Vessel } from '../index.js';
 import type { Io } from './io.js';
 import type { FileToWrite } from './write-whole.js';
@@ -26,7 +25,7 @@ export async function matchFiles(
   for (const [i, set] of result.sets.entries()) {
     const number = i + 1;
     const file = join(out, `set-${number}`, 'spec.yaml');
-    const options = { file, font: io.font, pack, language, patterns: number <= setsWithPatterns };
+    const options = { file, font: io.font, language, patterns: number <= setsWithPatterns };
     const files = await setFiles({ spec, measured, set, number }, options);
     if ('refused' in files) return files;
     made.push(...files);
