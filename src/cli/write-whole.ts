@@ -82,8 +82,9 @@ export class Writing {
       if (failure !== null) return this.refuse(failure);
     }
     for (const folder of new Set(this.folders.values())) {
-      const failure = this.step(folder?.path ?? '', () => {
-        folder?.putInPlace();
+      if (!folder) continue;
+      const failure = this.step(folder.path, () => {
+        folder.putInPlace();
         return null;
       });
       if (failure !== null) return this.refuse(failure);

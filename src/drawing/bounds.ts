@@ -1,6 +1,6 @@
 /** How much room a drawing takes up: its strokes with their arcs taken exactly, the boxes of its lettering, and leaders. */
 import type { Bounds } from '../geometry/measure.js';
-import { Extent, reachesOf } from '../geometry/measure.js';
+import { Extent, reachesOf, together } from '../geometry/measure.js';
 import type { Part } from './build.js';
 import { letteringBox } from './lettering.js';
 
@@ -25,10 +25,6 @@ export function drawingBounds(part: Part): Bounds {
 
 /** Spares measuring a drawing that is put together of parts whose bounds are known. */
 export function rememberBounds(whole: Part, parts: readonly Bounds[]): void {
-  measured.set(whole, {
-    minX: Math.min(...parts.map(({ minX }) => minX)),
-    minY: Math.min(...parts.map(({ minY }) => minY)),
-    maxX: Math.max(...parts.map(({ maxX }) => maxX)),
-    maxY: Math.max(...parts.map(({ maxY }) => maxY)),
-  });
+  const bounds = together(parts);
+  if (bounds) measured.set(whole, bounds);
 }

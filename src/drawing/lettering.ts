@@ -3,6 +3,7 @@ import type { Curve, Point } from '../geometry/curve.js';
 import { polygon } from '../geometry/curve.js';
 import type { Lettering } from './drawing.js';
 import type { Glyph, GlyphContour, GlyphSegment, Reach } from './glyphs.js';
+import { keptByText } from './kept.js';
 import { ascent, capHeight, contoursOf, descent, glyphAt, furthest, reachOf } from './glyphs.js';
 
 export type { GlyphContour } from './glyphs.js';
@@ -155,19 +156,11 @@ interface Layout {
   ink: Reach | null;
 }
 
-const layouts = new Map<string, Layout>();
-/** Far more than the texts of one vessel's drawings; past it the store starts anew. */
+/** Far more than the texts of one vessel's drawings. */
 const mostLayouts = 4000;
 
 /** A text's letters along the baseline. The same texts are measured, set and drawn again. */
-function layOut(text: string): Layout {
-  const known = layouts.get(text);
-  if (known) return known;
-  if (layouts.size >= mostLayouts) layouts.clear();
-  const layout = layOutAnew(printable(text));
-  layouts.set(text, layout);
-  return layout;
-}
+const layOut = keptByText(mostLayouts, (text): Layout => layOutAnew(printable(text)));
 
 function layOutAnew(text: string): Layout {
   const letters: Glyph[] = [];

@@ -1,4 +1,5 @@
 /** Breaking text into lines that are no wider than a given width. */
+import { keptByText } from './kept.js';
 import { inMillimetres, printable, unitsBetween } from './lettering.js';
 
 interface Wrapped {
@@ -20,8 +21,7 @@ interface Words {
   readonly answers: Wrapped[];
 }
 
-const known = new Map<string, Words>();
-/** Far more than the texts of one vessel's legends; past it the store starts anew. */
+/** Far more than the texts of one vessel's legends. */
 const mostTexts = 2000;
 /** More widths than one text is tried in. */
 const mostAnswers = 50;
@@ -50,14 +50,7 @@ function wrapped(text: string, height: number, width: number): Wrapped {
   return answer;
 }
 
-function wordsOf(text: string): Words {
-  const before = known.get(text);
-  if (before) return before;
-  if (known.size >= mostTexts) known.clear();
-  const words = takenApart(spaced(text));
-  known.set(text, words);
-  return words;
-}
+const wordsOf = keptByText(mostTexts, (text): Words => takenApart(spaced(text)));
 
 /** Any other white space counts as a blank, but for the one that keeps words together. */
 function spaced(text: string): string {

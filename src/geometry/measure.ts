@@ -137,3 +137,16 @@ export function placeAtLength(curve: Curve, length: number): Place {
   }
   throw new RangeError('a curve without segments has no places');
 }
+
+/** The rectangle round them all, or null when there are none. */
+export function together(all: readonly Bounds[]): Bounds | null {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < all.length; i++) {
+    const each = all[i]!;
+    minX = Math.min(minX, each.minX);
+    minY = Math.min(minY, each.minY);
+    maxX = Math.max(maxX, each.maxX);
+    maxY = Math.max(maxY, each.maxY);
+  }
+  return all.length > 0 ? { minX, minY, maxX, maxY } : null;
+}

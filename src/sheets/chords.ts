@@ -2,7 +2,8 @@
 import { flatten } from '../drawing/flatten.js';
 import type { Curve, Point } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
-import { spanned, together } from './rectangle.js';
+import { together } from '../geometry/measure.js';
+import { spanned } from './rectangle.js';
 
 export interface Chord {
   readonly points: readonly [Point, Point];

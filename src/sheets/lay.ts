@@ -5,11 +5,11 @@ import { layerStyles } from '../drawing/layers.js';
 import { letteringBox } from '../drawing/lettering.js';
 import type { Curve } from '../geometry/curve.js';
 import type { Bounds } from '../geometry/measure.js';
-import { boundsOf, boundsOfPoints } from '../geometry/measure.js';
+import { boundsOf, boundsOfPoints, together } from '../geometry/measure.js';
 import { rotate } from '../geometry/transform.js';
 import { turned } from '../geometry/vector.js';
 import { isLegible } from './ink.js';
-import { grown, spanned, together } from './rectangle.js';
+import { grown, spanned } from './rectangle.js';
 import type { SheetStroke } from './sheet.js';
 import type { Corners } from './shifts.js';
 

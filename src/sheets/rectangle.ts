@@ -21,19 +21,6 @@ export function spanned(a: Point, b: Point): Bounds {
   };
 }
 
-/** The rectangle round them all, or null when there are none. */
-export function together(all: readonly Bounds[]): Bounds | null {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < all.length; i++) {
-    const each = all[i]!;
-    minX = Math.min(minX, each.minX);
-    minY = Math.min(minY, each.minY);
-    maxX = Math.max(maxX, each.maxX);
-    maxY = Math.max(maxY, each.maxY);
-  }
-  return all.length > 0 ? { minX, minY, maxX, maxY } : null;
-}
-
 /** Turned about the origin by a quarter, to the left when it is 1. */
 export function turnedBounds({ minX, minY, maxX, maxY }: Bounds, quarter: 1 | -1): Bounds {
   return quarter === 1

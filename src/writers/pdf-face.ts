@@ -3,6 +3,7 @@
  * All of them embed the basic letters, whether they use them or not: so nearly all embed the same part, which is put together once.
  */
 import { glyphOf } from '../drawing/glyphs.js';
+import { keptByText } from '../drawing/kept.js';
 import { formatNumber } from './number.js';
 import { characterMap, hex } from './pdf-character-map.js';
 import { readTrueType, type TrueType } from './truetype.js';
@@ -46,7 +47,6 @@ export function faceOf(bytes: Uint8Array): PdfFace {
 }
 
 export class PdfFace {
-  private readonly texts = new Map<string, Encoded>();
   private readonly codes = new Map<string, string>();
   /** by the characters beyond the basic ones */
   private readonly parts = new Map<string, Part>();
@@ -58,14 +58,7 @@ export class PdfFace {
    * Hexadecimal glyph numbers, whatever the text says, with kerning between them. Each character is one letter, as wide and as
    * kerned as in `textWidth`: no ligatures, so that every box holds.
    */
-  encode(text: string): Encoded {
-    const before = this.texts.get(text);
-    if (before) return before;
-    if (this.texts.size >= mostTexts) this.texts.clear();
-    const encoded = this.encodeAnew(text);
-    this.texts.set(text, encoded);
-    return encoded;
-  }
+  readonly encode = keptByText(mostTexts, (text) => this.encodeAnew(text));
 
   private encodeAnew(text: string): Encoded {
     const beyond: string[] = [];
